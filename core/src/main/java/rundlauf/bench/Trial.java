@@ -1,0 +1,17 @@
+package rundlauf.bench;
+
+import java.util.Optional;
+
+/**
+ * A trial as it was typed.
+ *
+ * @param file as the user named it
+ * @param document the whole document, {@code readings} left in as its text or file name
+ * @param readings the table behind {@code readings}; empty for kinds without one (inspection)
+ */
+public record Trial(String file, Entry.Fields document, Optional<Table> readings) {
+  /** What {@code trial:} says; empty text when it is missing or not a text. */
+  public String kind() {
+    return document.get("trial").orElse(null) instanceof Entry.Scalar s ? s.text() : "";
+  }
+}

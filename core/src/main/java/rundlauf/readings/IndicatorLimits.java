@@ -1,0 +1,57 @@
+package rundlauf.readings;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rundlauf.quantity.Quantity;
+
+/**
+ * What limits an indicator. All lengths in metres, already multiplied by the cosine of its angle.
+ *
+ * @param record begins the ids of its causes: {@code indicator/NAME} for a bench's, else the
+ *     trial's file
+ * @param division one division
+ * @param readTo what readings are rounded to
+ * @param limitOfError largest error of a difference of two readings
+ * @param hysteresis retrace: forward against return at one point
+ * @param repeatability as given
+ * @param tipRadius radius of a ball tip
+ * @param angle between plunger and measured direction, rad, with its limits; readings are already
+ *     corrected by its cosine
+ */
+public record IndicatorLimits(
+    String record,
+    double division,
+    double readTo,
+    Optional<LimitOfError> limitOfError,
+    OptionalDouble hysteresis,
+    OptionalDouble repeatability,
+    OptionalDouble tipRadius,
+    Optional<Quantity> angle) {
+
+  /**
+   * The largest error of a difference of two readings, by the span the readings use.
+   *
+   * @param tenthTurn over a tenth of the needle's turn, where given
+   * @param halfTurn over half a turn
+   * @param turn over one turn
+   * @param range over the whole range, or the one number given
+   * @param needleTurn travel of one turn of the needle: 100 divisions (common practice, no source)
+   */
+  public record LimitOfError(
+      OptionalDouble tenthTurn,
+      OptionalDouble halfTurn,
+      OptionalDouble turn,
+      double range,
+      double needleTurn) {
+    /** The smallest limit that covers {@code span} metres. */
+    public double over(double span) {
+      if (tenthTurn.isPresent() && span <= needleTurn / 10) {
+        return tenthTurn.getAsDouble();
+      }
+      if (halfTurn.isPresent() && span <= needleTurn / 2) {
+        return halfTurn.getAsDouble();
+      }
+      return turn.isPresent() && span <= needleTurn ? turn.getAsDouble() : range;
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package rundlauf.readings;
+
+import java.util.List;
+import java.util.Optional;
+
+/** An inspection understood: every item with its state. */
+public record InspectionReadings(TrialHead head, List<Item> items) {
+  public InspectionReadings {
+    items = List.copyOf(items);
+  }
+
+  /** One item of the list. */
+  public record Item(
+      String item, State state, Optional<String> value, Optional<String> note, int line) {}
+
+  /** What was found. */
+  public enum State {
+    GOOD,
+    FAULT,
+    UNCHECKED
+  }
+}

@@ -1,0 +1,66 @@
+package rundlauf.readings;
+
+import java.util.List;
+import java.util.Optional;
+import rundlauf.quantity.Measured;
+import rundlauf.quantity.Quantity;
+
+/**
+ * A side-load trial understood. SI; angles in radians; struck rows left out.
+ *
+ * @param forceScale true force over the stated force: 1 with a cause for each doubt in mass, arms
+ *     and gravity that all points share
+ * @param contact distance of the load from the nut's face
+ * @param body the shank that bends
+ * @param reference where the indicator's foot stands: table, base, carriage, mount
+ * @param reaction what the load pushes off from
+ * @param points in the order taken
+ */
+public record LoadReadings(
+    TrialHead head,
+    IndicatorLimits indicator,
+    Measured forceScale,
+    Optional<Quantity> contact,
+    Optional<Body> body,
+    Optional<String> reference,
+    Optional<String> reaction,
+    List<Point> points) {
+
+  public LoadReadings {
+    points = List.copyOf(points);
+  }
+
+  /** The shank: diameter [m] and modulus [Pa]. */
+  public record Body(Quantity diameter, Quantity modulus) {}
+
+  /**
+   * One reading.
+   *
+   * @param load force [N], 0 or more, as stated (before {@code forceScale})
+   * @param reading the dial's own [m], rising as the surface moves along {@code dial}
+   * @param place the body touched: shank, nut, housing, mount, …
+   * @param at its distance from the nut's face [m]; empty when not given
+   * @param direction of the push, from machine +X toward +Y [rad]
+   * @param dial the direction the dial reads along [rad]
+   * @param branch whether the load was rising or falling
+   * @param zeroed counts how often the dial has been set anew
+   * @param line in the file
+   */
+  public record Point(
+      double load,
+      double reading,
+      String place,
+      Optional<Double> at,
+      double direction,
+      double dial,
+      Branch branch,
+      int zeroed,
+      int line) {}
+
+  /** Load rising or falling, or not said. */
+  public enum Branch {
+    UP,
+    DOWN,
+    UNSAID
+  }
+}

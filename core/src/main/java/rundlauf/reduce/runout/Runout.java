@@ -1,0 +1,112 @@
+package rundlauf.reduce.runout;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rundlauf.maths.Samples;
+import rundlauf.quantity.DrawnVector;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.readings.RunoutReadings;
+import rundlauf.readings.TrialHead;
+import rundlauf.reduce.Reduced;
+
+/**
+ * What a runout trial gives.
+ *
+ * @param stations in the order of the readings
+ * @param axis tilt, and the shank's axis at the height of the edges
+ * @param clampingScatter sd of one component of E between clampings [m]
+ * @param nextClamping what the next clamping will be
+ */
+public record Runout(
+    TrialHead head,
+    List<Station> stations,
+    Axis axis,
+    Figure clampingScatter,
+    NextClamping nextClamping,
+    List<Saying> cautions,
+    List<Saying> advice)
+    implements Reduced {
+
+  public Runout {
+    stations = List.copyOf(stations);
+    cautions = List.copyOf(cautions);
+    advice = List.copyOf(advice);
+  }
+
+  /**
+   * One sweep reduced.
+   *
+   * @param sweep the readings it came from
+   * @param swing raw largest less smallest reading
+   * @param tir swing of the fitted curve over the whole turn
+   * @param eccentricity amplitude of harmonic 1
+   * @param highSpot spindle angle at which the reading is highest [rad]
+   * @param harmonics of order 2 and up that the readings bear
+   * @param scatter sd of a reading about the fit
+   * @param curve the fitted curve's coefficients a0, a1, b1, a2, b2, … with their orders, for
+   *     drawing it
+   * @param orders the harmonics fitted, 1 first
+   * @param vector E = a1 + i b1; empty when only a swing was read
+   */
+  public record Station(
+      RunoutReadings.Sweep sweep,
+      Figure swing,
+      Figure tir,
+      Figure eccentricity,
+      Figure highSpot,
+      List<Harmonic> harmonics,
+      Figure scatter,
+      Samples curve,
+      List<Integer> orders,
+      Optional<DrawnVector> vector) {
+    public Station {
+      harmonics = List.copyOf(harmonics);
+      orders = List.copyOf(orders);
+    }
+  }
+
+  /** One harmonic of the curve: amplitude [m] and where it is highest [rad]. */
+  public record Harmonic(int order, Figure amplitude, Figure highSpot) {}
+
+  /**
+   * The shank's axis.
+   *
+   * @param tilt m/m
+   * @param tiltHighSpot where it leans to [rad]
+   * @param tip the axis at the height of the edges
+   */
+  public record Axis(Figure tilt, Figure tiltHighSpot, Tip tip) {}
+
+  /** The axis at {@code distance} metres from the nut's face (empty when not given). */
+  public record Tip(OptionalDouble distance, Figure tir, Figure eccentricity, Figure highSpot) {}
+
+  /** Mean and scatter over clampings, put forward to the next one. */
+  public record NextClamping(Figure eccentricity, Figure tir) {}
+
+  @Override
+  public Map<String, Figure> figures() {
+    Map<String, Figure> all = new LinkedHashMap<>();
+    for (int i = 0; i < stations.size(); i++) {
+      Station s = stations.get(i);
+      String at = "stations[" + i + "].";
+      all.put(at + "swing", s.swing());
+      all.put(at + "tir", s.tir());
+      all.put(at + "eccentricity", s.eccentricity());
+      all.put(at + "highSpot", s.highSpot());
+      all.put(at + "scatter", s.scatter());
+    }
+    all.put("axis.tilt", axis.tilt());
+    all.put("axis.tiltHighSpot", axis.tiltHighSpot());
+    all.put("axis.tip.tir", axis.tip().tir());
+    all.put("axis.tip.eccentricity", axis.tip().eccentricity());
+    all.put("axis.tip.highSpot", axis.tip().highSpot());
+    all.put("clampingScatter", clampingScatter);
+    all.put("nextClamping.eccentricity", nextClamping.eccentricity());
+    all.put("nextClamping.tir", nextClamping.tir());
+    return all;
+  }
+}

@@ -1,0 +1,68 @@
+package rundlauf.reduce.sideload;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.readings.LoadReadings;
+import rundlauf.readings.TrialHead;
+import rundlauf.reduce.Reduced;
+
+/**
+ * What a side-load trial gives.
+ *
+ * @param readings what it was reduced from, for the plots
+ * @param stiffness everything between load and reference [N/m]
+ * @param compliance its inverse [m/N]
+ * @param play the gap between the zero-load intercepts of opposite pushes, or a lower bound [m]
+ * @param hysteresis loop width at equal load [m]
+ * @param straightness lack of fit against a straight line; empty when the readings cannot bear the
+ *     test
+ * @param shankCompliance the shank's own bending [m/N]
+ * @param setupStiffness without the shank's own bending [N/m]
+ * @param lines the fitted straight lines, for the plots
+ */
+public record SideLoad(
+    TrialHead head,
+    LoadReadings readings,
+    Figure stiffness,
+    Figure compliance,
+    Figure play,
+    Figure hysteresis,
+    Optional<Straightness> straightness,
+    Figure shankCompliance,
+    Figure setupStiffness,
+    List<Line> lines,
+    List<Saying> cautions,
+    List<Saying> advice)
+    implements Reduced {
+
+  public SideLoad {
+    lines = List.copyOf(lines);
+    cautions = List.copyOf(cautions);
+    advice = List.copyOf(advice);
+  }
+
+  /** F of lack of fit and its tail probability. */
+  public record Straightness(double f, double p) {}
+
+  /**
+   * One fitted line: deflection along the push = intercept + compliance · force, in one direction
+   * at one place.
+   */
+  public record Line(double direction, String place, double intercept, double compliance) {}
+
+  @Override
+  public Map<String, Figure> figures() {
+    Map<String, Figure> all = new LinkedHashMap<>();
+    all.put("stiffness", stiffness);
+    all.put("compliance", compliance);
+    all.put("play", play);
+    all.put("hysteresis", hysteresis);
+    all.put("shank.compliance", shankCompliance);
+    all.put("setupStiffness", setupStiffness);
+    return all;
+  }
+}
