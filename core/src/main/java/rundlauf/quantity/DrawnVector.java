@@ -43,4 +43,23 @@ public record DrawnVector(Samples a, Samples b, Map<Cause, Effect> effects) {
     effects.forEach((cause, e) -> all.put(cause, new Effect(factor * e.a, factor * e.b)));
     return new DrawnVector(a.map(x -> factor * x), b.map(x -> factor * x), all);
   }
+
+  /** How many draws there are. */
+  public int count() {
+    return a.size();
+  }
+
+  /** The direction of the mean, rad. */
+  public double direction() {
+    return Math.atan2(b.mean(), a.mean());
+  }
+
+  /**
+   * The vector moved, draw by draw, by a cause of effect {@code e} whose standard draws are given.
+   */
+  public DrawnVector moved(Cause cause, Effect e, Samples standard) {
+    Map<Cause, Effect> one = new LinkedHashMap<>();
+    one.put(cause, e);
+    return plus(new DrawnVector(standard.map(x -> e.a * x), standard.map(x -> e.b * x), one), 1);
+  }
 }
