@@ -1,5 +1,6 @@
 package rundlauf.maths;
 
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.FDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
@@ -45,5 +46,10 @@ public final class Distributions {
   /** Probability that Fisher's F with the given degrees of freedom exceeds {@code f}. */
   public static double fisherTail(double f, double numeratorDof, double denominatorDof) {
     return 1 - new FDistribution(numeratorDof, denominatorDof).cumulativeProbability(f);
+  }
+
+  /** Probability that χ² with {@code dof} degrees of freedom exceeds {@code x}. */
+  public static double chiSquareTail(double x, double dof) {
+    return 1 - new ChiSquaredDistribution(dof).cumulativeProbability(x);
   }
 }

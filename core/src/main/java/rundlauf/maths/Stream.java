@@ -72,4 +72,14 @@ public final class Stream {
     var t = new TDistribution(dof);
     return Samples.generate(n, i -> t.inverseCumulativeProbability(Math.max(uniform(), 1e-300)));
   }
+
+  /** χ² with a whole number of degrees of freedom, 1 or more. */
+  public double chiSquare(int dof) {
+    double sum = 0;
+    for (int i = 0; i < dof; i++) {
+      double g = gaussian();
+      sum += g * g;
+    }
+    return sum;
+  }
 }

@@ -24,11 +24,28 @@ public final class Measured implements Figure, Figure.Drawable {
   private final double value;
   private final Unit unit;
   private final Map<Cause, Double> effects;
+  private final double floor;
 
-  private Measured(double value, Unit unit, Map<Cause, Double> effects) {
+  private Measured(double value, Unit unit, Map<Cause, Double> effects, double floor) {
     this.value = value;
     this.unit = unit;
     this.effects = Collections.unmodifiableMap(effects);
+    this.floor = floor;
+  }
+
+  private Measured(double value, Unit unit, Map<Cause, Double> effects) {
+    this(value, unit, effects, Double.NEGATIVE_INFINITY);
+  }
+
+  /**
+   * The same with no interval reaching below {@code limit} (SI), which the quantity cannot pass; at
+   * most the value.
+   */
+  public Measured notBelow(double limit) {
+    if (value < limit) {
+      throw new IllegalArgumentException("value " + value + " is below its floor " + limit);
+    }
+    return new Measured(value, unit, effects, limit);
   }
 
   /** A value without doubt; {@code value} in SI. */
@@ -40,7 +57,7 @@ public final class Measured implements Figure, Figure.Drawable {
   public Measured with(Cause cause, double effect) {
     Map<Cause, Double> all = new LinkedHashMap<>(effects);
     all.merge(cause, effect, Double::sum);
-    return new Measured(value, unit, all);
+    return new Measured(value, unit, all, floor);
   }
 
   public Measured plus(Measured other) {
@@ -128,7 +145,7 @@ public final class Measured implements Figure, Figure.Drawable {
   /** Interval value ± k u with Student's k on the effective degrees of freedom. */
   public Interval interval(double level) {
     double half = u() == 0 ? 0 : Distributions.coverageFactor(level, dof()) * u();
-    return new Interval(value - half, value + half, level);
+    return new Interval(Math.max(floor, value - half), value + half, level);
   }
 
   @Override

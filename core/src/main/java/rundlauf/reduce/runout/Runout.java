@@ -84,8 +84,11 @@ public record Runout(
   /** The axis at {@code distance} metres from the nut's face (empty when not given). */
   public record Tip(OptionalDouble distance, Figure tir, Figure eccentricity, Figure highSpot) {}
 
-  /** Mean and scatter over clampings, put forward to the next one. */
-  public record NextClamping(Figure eccentricity, Figure tir) {}
+  /**
+   * Mean and scatter over clampings, put forward to the next one, at height {@code at} [m] (empty
+   * when not given).
+   */
+  public record NextClamping(OptionalDouble at, Figure eccentricity, Figure tir) {}
 
   @Override
   public Map<String, Figure> figures() {

@@ -1,0 +1,72 @@
+package rundlauf.reduce.runout;
+
+import java.util.List;
+import java.util.Map;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Samples;
+import rundlauf.quantity.Cause;
+import rundlauf.quantity.Drawn;
+import rundlauf.quantity.DrawnVector;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+
+/**
+ * How much E differs from clamping to clamping: the sd of one component.
+ *
+ * @param draws of that sd [m]
+ * @param measured whether it comes from clampings or is assumed
+ * @param clampings how many there were
+ */
+record ClampingScatter(Samples draws, boolean measured, int clampings) {
+  /**
+   * Assumed with one clamping: as if the whole runout that ISO 15488 Table 4 permits a class 2
+   * collet of up to 10 mm (15 µm, as quoted on a collet maker's technical page) came anew with each
+   * clamping. Half of it is the mean of a Rayleigh distribution, whose sd of a component is mean /
+   * √(π/2).
+   */
+  static final double ASSUMED = 15e-6 / 2 / Math.sqrt(Math.PI / 2);
+
+  /**
+   * From the vectors of the clampings at one height: the spread of their means, by χ² on 2 (c − 1)
+   * degrees of freedom, less the variance that their measurement explains.
+   *
+   * @param vectors one a clamping, at least one
+   * @param file names the stream
+   */
+  static ClampingScatter of(List<DrawnVector> vectors, String file, Draws draws) {
+    int c = vectors.size();
+    if (c < 2) {
+      return new ClampingScatter(Samples.generate(draws.count(), i -> ASSUMED), false, c);
+    }
+    var mean = AxisReduction.mean(vectors);
+    double between = 0;
+    double within = 0;
+    for (var vector : vectors) {
+      var off = vector.plus(mean, -1);
+      between += Math.pow(off.a().mean(), 2) + Math.pow(off.b().mean(), 2);
+      within += Math.pow(off.a().standardDeviation(), 2) + Math.pow(off.b().standardDeviation(), 2);
+    }
+    int dof = 2 * (c - 1);
+    double explained = within / dof;
+    double spread = between;
+    var stream = draws.stream(file + "/clamping-scatter-sd");
+    Samples sds =
+        Samples.generate(
+            draws.count(), i -> Math.sqrt(Math.max(0, spread / stream.chiSquare(dof) - explained)));
+    return new ClampingScatter(sds, true, c);
+  }
+
+  /** As a figure: missing when it is only assumed. */
+  Figure figure() {
+    return measured
+        ? Drawn.of(Unit.MICROMETRE, draws, Map.of())
+        : new Missing(Unit.MICROMETRE, Saying.of("one-clamping-only", "clampingScatter"));
+  }
+
+  /** The cause that the next clamping is. */
+  Cause cause(String file) {
+    return Cause.normal(file, measured ? "clamping" : "clamping-assumed");
+  }
+}
