@@ -37,7 +37,7 @@ final class AppPermissions {
   private static Map<String, List<String>> homes() {
     Map<String, List<String>> homes = new LinkedHashMap<>();
     homes.put("picocli..", List.of("rundlauf", "rundlauf.cli.."));
-    homes.put("com.fasterxml.jackson..", List.of("rundlauf.wire.."));
+    homes.put("com.fasterxml.jackson..", List.of("rundlauf.wire..", "rundlauf.render.."));
     homes.put("org.snakeyaml..", List.of("rundlauf.files.."));
     homes.put("de.siegmar.fastcsv..", List.of("rundlauf.files.."));
     homes.put("java.net..", List.of("rundlauf", "rundlauf.web..", "rundlauf.devices.."));
