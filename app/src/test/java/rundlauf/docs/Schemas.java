@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The schemas of the repository, each under its path within {@code schemas/}. */
-final class Schemas {
+public final class Schemas {
   static final Path FOLDER = Pages.ROOT.resolve("schemas");
   private static final String BASE = "rundlauf:/schemas/";
   private static final SchemaRegistry REGISTRY =
@@ -35,7 +35,7 @@ final class Schemas {
    *
    * @param at such as {@code trial-runout.json} or {@code parts/figure.json#/$defs/figure}
    */
-  static List<String> complaints(String at, JsonNode document) {
+  public static List<String> complaints(String at, JsonNode document) {
     Schema schema = REGISTRY.getSchema(SchemaLocation.of(BASE + at));
     return schema.validate(document).stream()
         .map(e -> e.getInstanceLocation() + ": " + e.getMessage())
