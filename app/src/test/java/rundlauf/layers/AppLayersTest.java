@@ -105,6 +105,7 @@ class AppLayersTest {
                             .should()
                             .dependOnClassesThat()
                             .resideInAPackage(home.getKey())
+                            .allowEmptyShould(true)
                             .check(OURS)));
   }
 }
