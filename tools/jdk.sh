@@ -64,8 +64,7 @@ java_on_path() {
     /usr/libexec/java_home -v "$OLDEST_JAVA+" 2>/dev/null # macOS: /usr/bin/java only forwards
     return
   fi
-  java=${java%/bin/java}
-  printf '%s' "${java%/jre}"
+  printf '%s' "${java%/bin/java}"
 }
 
 # lowest_jdk: the lowest suitable JDK in the usual folders, in LOWEST_JDK.
