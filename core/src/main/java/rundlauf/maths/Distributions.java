@@ -43,9 +43,14 @@ public final class Distributions {
     return dof > 1e6 ? normal(t) : new TDistribution(dof).cumulativeProbability(t);
   }
 
-  /** Probability that Fisher's F with the given degrees of freedom exceeds {@code f}. */
+  /**
+   * Probability that Fisher's F with the given degrees of freedom exceeds {@code f}; by the mirror
+   * image F(d1, d2) &gt; f ⇔ F(d2, d1) &lt; 1/f, so that small tails keep their digits.
+   */
   public static double fisherTail(double f, double numeratorDof, double denominatorDof) {
-    return 1 - new FDistribution(numeratorDof, denominatorDof).cumulativeProbability(f);
+    return f <= 0
+        ? 1
+        : new FDistribution(denominatorDof, numeratorDof).cumulativeProbability(1 / f);
   }
 
   /** Probability that χ² with {@code dof} degrees of freedom exceeds {@code x}. */

@@ -20,6 +20,7 @@ import org.hipparchus.linear.RealVector;
  */
 public record LeastSquares(
     Samples coefficients, Samples unscaled, double rss, int dof, Samples residuals) {
+  /** Smallest independent part of a column, over its length; our choice, far above rounding. */
   private static final double SINGULAR = 1e-10;
 
   /**
@@ -37,31 +38,50 @@ public record LeastSquares(
   /** As {@link #fit(double[][], Samples)}, each row with a weight over 0 (1 / variance). */
   public static LeastSquares fit(double[][] rows, Samples y, Samples weights) {
     int n = rows.length;
-    int p = rows[0].length;
+    Samples root = weights.map(Math::sqrt);
+    Samples length = columnLengths(rows, root);
+    int p = length.size();
     RealMatrix scaled = new Array2DRowRealMatrix(n, p);
     RealVector right = new ArrayRealVector(n);
     for (int i = 0; i < n; i++) {
-      double root = Math.sqrt(weights.get(i));
       for (int j = 0; j < p; j++) {
-        scaled.setEntry(i, j, rows[i][j] * root);
+        scaled.setEntry(i, j, rows[i][j] * root.get(i) / length.get(j));
       }
-      right.setEntry(i, y.get(i) * root);
+      right.setEntry(i, y.get(i) * root.get(i));
     }
     try {
       DecompositionSolver solver = new QRDecomposition(scaled, SINGULAR).getSolver();
-      RealVector beta = solver.solve(right);
+      RealVector unit = solver.solve(right);
       RealMatrix inverse = solver.getInverse();
       RealMatrix covariance = inverse.multiply(inverse.transpose());
+      Samples beta = Samples.generate(p, j -> unit.getEntry(j) / length.get(j));
       Samples residuals = Samples.generate(n, i -> y.get(i) - dot(rows[i], beta));
-      double rss = 0;
-      for (int i = 0; i < n; i++) {
-        rss += weights.get(i) * residuals.get(i) * residuals.get(i);
-      }
-      Samples flat = Samples.generate(p * p, k -> covariance.getEntry(k / p, k % p));
-      return new LeastSquares(Samples.of(beta.toArray()), flat, rss, n - p, residuals);
+      double rss = Samples.generate(n, i -> square(root.get(i) * residuals.get(i))).sum();
+      Samples unscaled =
+          Samples.generate(
+              p * p,
+              k -> covariance.getEntry(k / p, k % p) / (length.get(k / p) * length.get(k % p)));
+      return new LeastSquares(beta, unscaled, rss, n - p, residuals);
     } catch (MathRuntimeException e) {
       throw new IllegalArgumentException("the columns of the fit are not independent", e);
     }
+  }
+
+  /** Lengths of the weighted columns, so that whether they are independent is not the unit's. */
+  private static Samples columnLengths(double[][] rows, Samples root) {
+    return Samples.generate(
+        rows[0].length,
+        j -> {
+          double sum = 0;
+          for (int i = 0; i < rows.length; i++) {
+            sum += square(rows[i][j] * root.get(i));
+          }
+          return sum == 0 ? 1 : Math.sqrt(sum);
+        });
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /** Entry (i, j) of (XᵀWX)⁻¹. */
@@ -79,10 +99,10 @@ public record LeastSquares(
     return residualSd() * Math.sqrt(unscaled(j, j));
   }
 
-  private static double dot(double[] row, RealVector beta) {
+  private static double dot(double[] row, Samples beta) {
     double sum = 0;
     for (int j = 0; j < row.length; j++) {
-      sum += row[j] * beta.getEntry(j);
+      sum += row[j] * beta.get(j);
     }
     return sum;
   }

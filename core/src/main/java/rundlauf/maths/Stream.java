@@ -1,9 +1,10 @@
 package rundlauf.maths;
 
 import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.AhrensDieterMarsagliaTsangGammaSampler;
+import org.apache.commons.rng.sampling.distribution.TSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * A seeded stream of random numbers (L64X128Mix; Gaussian by the modified ziggurat), the same on
@@ -69,8 +70,18 @@ public final class Stream {
    * deviation 1).
    */
   public Samples students(int n, double dof) {
-    var t = new TDistribution(dof);
-    return Samples.generate(n, i -> t.inverseCumulativeProbability(Math.max(uniform(), 1e-300)));
+    var sampler = TSampler.of(source, dof);
+    return Samples.generate(n, i -> sampler.sample());
+  }
+
+  /**
+   * {@code n} numbers of √(ν / χ²) on {@code dof} degrees of freedom ν: what a scatter estimated
+   * from few readings may truly be, over its estimate. Times standard normal numbers they are
+   * Student's t.
+   */
+  public Samples scatterFactors(int n, double dof) {
+    var squares = AhrensDieterMarsagliaTsangGammaSampler.of(source, dof / 2, 2);
+    return Samples.generate(n, i -> Math.sqrt(dof / squares.sample()));
   }
 
   /** χ² with a whole number of degrees of freedom, 1 or more. */

@@ -1,5 +1,6 @@
 package rundlauf.quantity;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,13 +80,9 @@ public final class Drawn implements Figure, Figure.Drawable {
       ToDoubleFunction<double[]> f, Unit unit, Draws draws, Figure... inputs) {
     Samples[] columns = new Samples[inputs.length];
     double[] at = new double[inputs.length];
-    Samples weights = even(draws.count());
     for (int i = 0; i < inputs.length; i++) {
       columns[i] = drawsOf(inputs[i], draws);
       at[i] = inputs[i].value();
-      if (inputs[i] instanceof Drawn d) {
-        weights = product(weights, d.weights);
-      }
     }
     Samples results =
         Samples.generate(
@@ -97,7 +94,16 @@ public final class Drawn implements Figure, Figure.Drawable {
               }
               return f.applyAsDouble(values);
             });
-    return of(unit, results, weights, effectsThrough(f, at, inputs));
+    return of(unit, results, joint(draws, inputs), effectsThrough(f, at, inputs));
+  }
+
+  /** Weights of one set of readings count once, however many of its figures come in. */
+  private static Samples joint(Draws draws, Figure... inputs) {
+    return Arrays.stream(inputs)
+        .filter(Drawn.class::isInstance)
+        .map(figure -> ((Drawn) figure).weights)
+        .distinct()
+        .reduce(even(draws.count()), Drawn::product);
   }
 
   private static Map<Cause, Double> effectsThrough(

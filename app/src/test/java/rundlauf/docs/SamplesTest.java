@@ -1,0 +1,77 @@
+package rundlauf.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every sample in the docs, and every file of the demo bench, keeps to its schema. */
+class SamplesTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Path DEMO = Pages.ROOT.resolve("demo");
+
+  @TestFactory
+  Stream<DynamicTest> everySampleOfThePagesKeepsToItsSchema() {
+    return Pages.all().stream()
+        .flatMap(page -> Fence.in(page).stream())
+        .filter(fence -> List.of("yaml", "json").contains(fence.language()))
+        .map(fence -> dynamicTest(fence.place(), () -> assertThat(complaints(fence)).isEmpty()));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyFileOfTheDemoBenchKeepsToItsSchema() {
+    return Pages.filesUnder(DEMO.resolve("bench"), ".yaml").stream()
+        .map(
+            file ->
+                dynamicTest(
+                    DEMO.relativize(file).toString(), () -> assertThat(ofFile(file)).isEmpty()));
+  }
+
+  private static List<String> ofFile(Path file) {
+    JsonNode document = TypedYaml.read(Pages.text(file));
+    return Schemas.complaints(schemaOfTyped(document), document);
+  }
+
+  /** A block marked {@code yaml part-of=SCHEMA} shows some fields of a file; it may lack others. */
+  private static List<String> complaints(Fence fence) throws Exception {
+    if (fence.language().equals("json")) {
+      JsonNode document = JSON.readTree(fence.text());
+      return Schemas.complaints(schemaOfWritten(document), document);
+    }
+    JsonNode document = TypedYaml.read(fence.text());
+    if (!fence.info().contains("part-of=")) {
+      return Schemas.complaints(schemaOfTyped(document), document);
+    }
+    String schema = fence.info().replaceFirst(".*part-of=", "") + ".json";
+    return document.properties().stream()
+        .flatMap(
+            field ->
+                Schemas.complaints(schema + "#/properties/" + field.getKey(), field.getValue())
+                    .stream())
+        .toList();
+  }
+
+  private static String schemaOfTyped(JsonNode document) {
+    return document.has("bench")
+        ? "bench.json"
+        : "trial-" + document.path("trial").asText() + ".json";
+  }
+
+  private static String schemaOfWritten(JsonNode document) {
+    if (document.has("error")) {
+      return "refusal.json";
+    }
+    if (document.has("trial")) {
+      return "result-" + document.path("trial").asText() + ".json";
+    }
+    return document.has("code")
+        ? "parts/figure.json#/$defs/saying"
+        : "parts/figure.json#/$defs/figure";
+  }
+}

@@ -1,0 +1,2 @@
+/** The docs are tested: links, samples, the tour, and the schemas they show. */
+package rundlauf.docs;
