@@ -33,8 +33,7 @@ public record TakenSpeed(Drive drive, Tachometer tachometer, List<Row> rows) {
 
   /** Each setting in turn, idling. */
   public static TakenSpeed take(
-      long seed, Drive drive, Tachometer tachometer, List<Double> settings) {
-    Stream stream = Stream.of(seed, "speed");
+      Stream stream, Drive drive, Tachometer tachometer, List<Double> settings) {
     List<Row> rows = new ArrayList<>();
     for (double setting : settings) {
       double speed = drive.speed(setting);
