@@ -27,6 +27,7 @@ final class DemoBench {
     Map<String, String> files = new LinkedHashMap<>();
     for (DemoTrial trial : trials()) {
       files.put("bench/trials/" + trial.file(), trial.text());
+      trial.csv().ifPresent(csv -> files.put("bench/trials/" + trial.csvFile(), csv));
     }
     files.put("truth.yaml", truth());
     return files;

@@ -128,7 +128,9 @@ final class DemoLoads {
       String name, TrialText text, String diameter, TakenLoad taken, List<DemoTrial.Truth> truths) {
     text.field(
         "conditions",
-        "{warm-up: 15 min, temperature: 19 degC, cleaned: yes, pin: ground pin "
+        "{warm-up: "
+            + (name.startsWith("shrike") ? "0 min" : "15 min")
+            + ", temperature: 19 degC, cleaned: yes, pin: ground pin "
             + diameter
             + ", rotor: free}");
     text.field("indicator", "plunger dial");
@@ -137,7 +139,12 @@ final class DemoLoads {
     text.field("body", "{diameter: " + diameter + ", modulus: 210 GPa}");
     text.field("reference", "table");
     text.field("reaction", "table");
-    text.readings(LoadText.table(taken, "mm", "0.01"));
+    List<List<String>> table = LoadText.table(taken, "mm", "0.01");
+    if (name.startsWith("shrike")) {
+      text.readingsWithDecimalComma(table);
+    } else {
+      text.readings(table);
+    }
     return new DemoTrial(name + ".yaml", text.text(), truths);
   }
 }

@@ -37,7 +37,7 @@ final class DemoRunouts {
     var truth = holding(8, 70, 0.30, 100).withScatter(2.5 * UM, 0.08e-3);
     var taken = take(seed, "heron-3mm-runout", truth, plan.repeatingFirst(), DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Heron with a 3 mm collet: runout at three heights, clamped three times",
             "2026-03-09",
             "Heron 3 mm",
@@ -47,7 +47,8 @@ final class DemoRunouts {
         "conditions",
         "{warm-up: 20 min, temperature: 19 degC, nut: 8 N m, cleaned: yes, pin: ground pin 3 mm,"
             + " turned-by: hand, rotor: free}");
-    return finished("heron-3mm-runout", text, "3 mm", "18 mm", "3 deg", taken, "plunger dial");
+    return DemoRunoutFile.finished(
+        "heron-3mm-runout", text, "3 mm", "18 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial heronEighth(long seed) {
@@ -66,7 +67,7 @@ final class DemoRunouts {
             0);
     var taken = take(seed, "heron-eighth-runout", truth, plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Heron with a 1/8 in collet: which part is to blame",
             "2026-03-10",
             "Heron 1/8 in",
@@ -75,7 +76,8 @@ final class DemoRunouts {
         "conditions",
         "{warm-up: 20 min, temperature: 19 degC, nut: 8 N m, cleaned: yes, pin: ground pin 1/8 in,"
             + " turned-by: hand, rotor: free}");
-    return finished("heron-eighth-runout", text, "1/8 in", "18 mm", "3 deg", taken, "plunger dial");
+    return DemoRunoutFile.finished(
+        "heron-eighth-runout", text, "1/8 in", "18 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial heronWrongCollet(long seed) {
@@ -84,7 +86,7 @@ final class DemoRunouts {
         take(
             seed, "heron-wrong-collet-runout", holding(23, 150, 0.9, 170), plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Heron, a 1/8 in shank forced into the 3 mm collet",
             "2026-03-10",
             "Heron 1/8 in in 3 mm",
@@ -93,7 +95,7 @@ final class DemoRunouts {
         "conditions",
         "{warm-up: 20 min, temperature: 19 degC, nut: 12 N m, cleaned: yes, pin: ground pin 1/8 in,"
             + " turned-by: hand, rotor: free}");
-    return finished(
+    return DemoRunoutFile.finished(
         "heron-wrong-collet-runout", text, "1/8 in", "20 mm", "3 deg", taken, "plunger dial");
   }
 
@@ -106,28 +108,29 @@ final class DemoRunouts {
     var plan = RunoutPlan.oneTurn(8 * MM, 12).at(8 * MM, 18 * MM).repeatingFirst();
     var taken = take(seed, "wren-runout-owner", wren(), plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Wren with a 3 mm collet, taken by the owner",
             "2026-03-12",
             "Wren 3 mm",
             "Twelve positions off a card ring on the nut, read twice before writing.",
             "The pin was then left in for the apprentice.");
     text.field("conditions", WREN_CONDITIONS);
-    return finished("wren-runout-owner", text, "3 mm", "18 mm", "3 deg", taken, "plunger dial");
+    return DemoRunoutFile.finished(
+        "wren-runout-owner", text, "3 mm", "18 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial wrenApprentice(long seed) {
     var plan = RunoutPlan.oneTurn(8 * MM, 6).at(8 * MM, 18 * MM);
     var taken = take(seed, "wren-runout-apprentice", wren(), plan, DemoDials.HURRIED);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Wren with a 3 mm collet, taken by the apprentice",
             "2026-03-12",
             "Wren 3 mm",
             "Same pin, not touched since the owner's readings. Six positions by eye, in a hurry before lunch.",
             "The compressor ran next door.");
     text.field("conditions", WREN_CONDITIONS);
-    return finished(
+    return DemoRunoutFile.finished(
         "wren-runout-apprentice", text, "3 mm", "18 mm", "10 deg", taken, "plunger dial");
   }
 
@@ -139,7 +142,7 @@ final class DemoRunouts {
     var plan = RunoutPlan.oneTurn(10 * MM, 8);
     var taken = take(seed, "wren-v-tool-runout", holding(40, 130, 0.6, 160), plan, DemoDials.LEVER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Wren with the V-tool: one height, with the inch lever dial",
             "2026-03-13",
             "Wren V-tool",
@@ -147,7 +150,7 @@ final class DemoRunouts {
     text.field(
         "conditions",
         "{warm-up: 15 min, temperature: 20 degC, nut: 8 N m, cleaned: yes, turned-by: hand, rotor: free}");
-    return finished(
+    return DemoRunoutFile.finished(
         "wren-v-tool-runout", text, "1/8 in", "16 mm", "3 deg", taken, "inch lever dial");
   }
 
@@ -159,7 +162,7 @@ final class DemoRunouts {
             .withScatter(4 * UM, 0.15e-3);
     var taken = take(seed, "dunlin-eighth-runout", truth, plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Dunlin with a 1/8 in collet: two heights, clamped twice",
             "2026-03-16",
             "Dunlin 1/8 in",
@@ -169,7 +172,7 @@ final class DemoRunouts {
         "conditions",
         "{warm-up: 10 min, temperature: 18 degC, nut: 8 N m, cleaned: yes, pin: drill blank 1/8 in,"
             + " turned-by: hand, rotor: free}");
-    return finished(
+    return DemoRunoutFile.finished(
         "dunlin-eighth-runout", text, "1/8 in", "20 mm", "3 deg", taken, "plunger dial");
   }
 
@@ -178,7 +181,7 @@ final class DemoRunouts {
     var truth = holding(78, 20, 1.5, 60).withScatter(9 * UM, 0);
     var taken = take(seed, "dunlin-chuck-swing", truth, plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Dunlin with the drill chuck: the swing only, clamped three times",
             "2026-03-16",
             "Dunlin chuck",
@@ -187,61 +190,29 @@ final class DemoRunouts {
         "conditions",
         "{warm-up: 10 min, temperature: 18 degC, cleaned: yes, pin: ground pin 3 mm, turned-by: hand,"
             + " rotor: free}");
-    return finished("dunlin-chuck-swing", text, "3 mm", "24 mm", "3 deg", taken, "plunger dial");
+    return DemoRunoutFile.finished(
+        "dunlin-chuck-swing", text, "3 mm", "24 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial shrike(long seed) {
     var plan = RunoutPlan.oneTurn(8 * MM, 8).repeatingFirst();
     var taken = take(seed, "shrike-runout", holding(47, 95, 0.7, 80), plan, DemoDials.PLUNGER);
     var text =
-        head(
+        DemoRunoutFile.head(
             "Shrike with the split sleeve: one height",
             "2026-03-17",
             "Shrike sleeve",
             "Plug pulled and hung where it can be seen; turned by hand. On hold since the inspection.");
     text.field(
         "conditions",
-        "{warm-up: none, temperature: 18 degC, cleaned: yes, pin: ground pin 1/8 in, turned-by: hand,"
+        "{warm-up: 0 min, temperature: 18 degC, cleaned: yes, pin: ground pin 1/8 in, turned-by: hand,"
             + " rotor: free}");
-    return finished("shrike-runout", text, "1/8 in", "20 mm", "3 deg", taken, "plunger dial");
+    return DemoRunoutFile.finished(
+        "shrike-runout", text, "1/8 in", "20 mm", "3 deg", taken, "plunger dial");
   }
 
   private static TakenRunout take(
       long seed, String name, Holding truth, RunoutPlan plan, Dial dial) {
     return RunoutBench.take(Stream.of(seed, name), truth, plan, dial);
-  }
-
-  private static TrialText head(String title, String date, String setup, String... notes) {
-    return TrialText.of("runout", title, date, setup, notes);
-  }
-
-  private static DemoTrial finished(
-      String name,
-      TrialText text,
-      String diameter,
-      String tip,
-      String angleLimit,
-      TakenRunout taken,
-      String dial) {
-    text.field("gauge", "{diameter: " + diameter + ", tip: " + tip + "}");
-    text.field("indicator", dial);
-    text.field("angle-limit", angleLimit);
-    boolean inch = dial.startsWith("inch");
-    text.readings(RunoutText.table(taken, inch ? "thou" : "mm", inch ? "0.5" : "0.01"));
-    return new DemoTrial(name + ".yaml", text.text(), truths(taken));
-  }
-
-  private static List<DemoTrial.Truth> truths(TakenRunout taken) {
-    List<DemoTrial.Truth> all = new ArrayList<>();
-    for (int i = 0; i < taken.sweeps().size(); i++) {
-      TakenRunout.Sweep s = taken.sweeps().get(i);
-      String at = "stations[" + i + "].";
-      all.add(DemoTrial.Truth.um(at + "tir", taken.tir(s)));
-      if (s.swing().isEmpty()) {
-        all.add(DemoTrial.Truth.um(at + "eccentricity", s.truth().amplitude()));
-        all.add(DemoTrial.Truth.degrees(at + "highSpot", s.truth().highSpot()));
-      }
-    }
-    return all;
   }
 }

@@ -1,6 +1,7 @@
 package rundlauf.simulated;
 
 import java.util.List;
+import java.util.Optional;
 import rundlauf.quantity.Unit;
 
 /**
@@ -8,11 +9,20 @@ import rundlauf.quantity.Unit;
  *
  * @param file name in {@code demo/bench/trials}
  * @param text the file
+ * @param csv readings that lie beside it, under the same name
  * @param truths what a reduction of it should find
  */
-record DemoTrial(String file, String text, List<Truth> truths) {
+record DemoTrial(String file, String text, Optional<String> csv, List<Truth> truths) {
   DemoTrial {
     truths = List.copyOf(truths);
+  }
+
+  DemoTrial(String file, String text, List<Truth> truths) {
+    this(file, text, Optional.empty(), truths);
+  }
+
+  String csvFile() {
+    return file.replace(".yaml", ".csv");
   }
 
   /**

@@ -30,6 +30,28 @@ final class RunoutText {
     return new RunoutText(taken, unit, grid).table();
   }
 
+  /** The table with one more row after row {@code after}: its reading bad, and struck out. */
+  static List<List<String>> withStruck(
+      List<List<String>> table, int after, String reading, String reason) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < table.size(); i++) {
+      rows.add(with(table.get(i), i == 0 ? "struck" : "", i == 0 ? "reason" : ""));
+      if (i == after) {
+        List<String> bad = with(table.get(i), "yes", reason);
+        bad.set(table.get(0).size() - 1, reading);
+        rows.add(bad);
+      }
+    }
+    return rows;
+  }
+
+  private static List<String> with(List<String> row, String struck, String reason) {
+    List<String> longer = new ArrayList<>(row);
+    longer.add(struck);
+    longer.add(reason);
+    return longer;
+  }
+
   private List<List<String>> table() {
     boolean swings = taken.sweeps().get(0).swing().isPresent();
     List<List<String>> rows = new ArrayList<>();

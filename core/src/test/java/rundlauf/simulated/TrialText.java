@@ -37,12 +37,19 @@ final class TrialText {
   /** The table of readings, within the file. */
   TrialText readings(List<List<String>> table) {
     lines.add("readings: |");
-    aligned(table).forEach(row -> lines.add("  " + row));
+    aligned(table, ", ").forEach(row -> lines.add("  " + row));
+    return this;
+  }
+
+  /** The table as typed where a comma parts whole from decimal: cells are parted by semicolons. */
+  TrialText readingsWithDecimalComma(List<List<String>> table) {
+    lines.add("readings: |");
+    aligned(table, "; ").forEach(row -> lines.add("  " + row.replace('.', ',')));
     return this;
   }
 
   /** A table's lines, in columns that line up. */
-  static List<String> aligned(List<List<String>> table) {
+  static List<String> aligned(List<List<String>> table, String parting) {
     int[] widths = new int[table.get(0).size()];
     for (List<String> row : table) {
       for (int i = 0; i < widths.length; i++) {
@@ -55,7 +62,7 @@ final class TrialText {
       for (int i = 0; i < widths.length; i++) {
         cells.add(" ".repeat(widths[i] - row.get(i).length()) + row.get(i));
       }
-      aligned.add(String.join(", ", cells).stripTrailing());
+      aligned.add(String.join(parting, cells).stripTrailing());
     }
     return aligned;
   }
