@@ -1,0 +1,5 @@
+/** Files in and out: trials, benches, packages. */
+@NullMarked
+package rundlauf.files;
+
+import org.jspecify.annotations.NullMarked;
