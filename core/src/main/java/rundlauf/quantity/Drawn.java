@@ -62,7 +62,7 @@ public final class Drawn implements Figure, Figure.Drawable {
     if (!interval.holds(value)) {
       throw new IllegalArgumentException("value " + value + " is outside its interval " + interval);
     }
-    double u = WeightedSamples.of(draws, weights).standardDeviation();
+    double u = WeightedSamples.standardDeviation(draws, weights);
     return new Drawn(
         unit, draws, weights, new Estimate(value, u, interval, OptionalDouble.empty()), effects);
   }
@@ -146,6 +146,37 @@ public final class Drawn implements Figure, Figure.Drawable {
 
   private static Samples product(Samples a, Samples b) {
     return Samples.generate(a.size(), i -> a.get(i) * b.get(i));
+  }
+
+  /**
+   * The same with its interval reaching down to 0, for a magnitude that cannot be told from 0; its
+   * value is not below 0.
+   */
+  public Drawn fromZero() {
+    Interval i = estimate.interval();
+    var interval = new Interval(0, i.high(), i.level());
+    var widened = new Estimate(estimate.value(), estimate.u(), interval, estimate.dof());
+    return new Drawn(unit, draws, weights, widened, effects);
+  }
+
+  /** The figure times a positive number. */
+  public Drawn times(double factor) {
+    if (!(factor > 0)) {
+      throw new IllegalArgumentException("factor " + factor + " is not positive");
+    }
+    Map<Cause, Double> scaled = new LinkedHashMap<>();
+    effects.forEach((cause, effect) -> scaled.put(cause, factor * effect));
+    Interval i = estimate.interval();
+    return new Drawn(
+        unit,
+        draws.map(x -> factor * x),
+        weights,
+        new Estimate(
+            factor * estimate.value(),
+            factor * estimate.u(),
+            new Interval(factor * i.low(), factor * i.high(), i.level()),
+            estimate.dof()),
+        scaled);
   }
 
   /** Probability that the figure is over {@code limit} (SI). */

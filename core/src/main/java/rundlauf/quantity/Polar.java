@@ -22,7 +22,7 @@ public final class Polar {
    */
   private static final double EXCLUDED = 0.025;
 
-  /** Draws nearer to 0 than this share of the median magnitude weigh no more than there. */
+  /** Draws nearer to 0 than this share of the mean magnitude weigh no more than there. */
   private static final double NEAREST = 1e-3;
 
   private Polar() {}
@@ -111,7 +111,7 @@ public final class Polar {
   }
 
   private static Samples weights(Samples magnitudes) {
-    double least = NEAREST * WeightedSamples.of(magnitudes).quantile(0.5);
+    double least = NEAREST * magnitudes.mean();
     return least == 0 ? magnitudes.map(r -> 1) : magnitudes.map(r -> 1 / Math.max(r, least));
   }
 

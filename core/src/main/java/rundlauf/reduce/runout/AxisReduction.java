@@ -75,11 +75,9 @@ final class AxisReduction {
   }
 
   private static Tip tip(OptionalDouble height, DrawnVector e) {
+    var eccentricity = Polar.magnitude(e, Unit.MICROMETRE);
     return new Tip(
-        height,
-        Polar.magnitude(e.times(2), Unit.MICROMETRE),
-        Polar.magnitude(e, Unit.MICROMETRE),
-        Polar.angle(e, "axis.tip.highSpot"));
+        height, eccentricity.times(2), eccentricity, Polar.angle(e, "axis.tip.highSpot"));
   }
 
   private static Tip missingTip(OptionalDouble height, Saying why) {

@@ -10,6 +10,7 @@ import rundlauf.quantity.Drawn;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.DrawnVector.Effect;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Polar;
 import rundlauf.quantity.Unit;
 import rundlauf.reduce.runout.Runout.NextClamping;
 
@@ -57,6 +58,9 @@ final class NextClampingReduction {
     }
     effects.put(cause, factor * u);
     Samples sizes = Samples.generate(a.size(), i -> factor * Math.hypot(a.get(i), b.get(i)));
-    return Drawn.of(Unit.MICROMETRE, sizes, effects);
+    Drawn drawn = Drawn.of(Unit.MICROMETRE, sizes, effects);
+    // Few clampings make the spread of a vector near 0 doubtful, and its magnitude cannot be said
+    // to stay off 0.
+    return Polar.zeroExcluded(new DrawnVector(a, b, Map.of())) ? drawn : drawn.fromZero();
   }
 }

@@ -64,7 +64,7 @@ public final class RunoutReduction {
 
   private static Station station(RunoutReadings trial, int k, Draws draws) {
     RunoutReadings.Sweep sweep = trial.sweeps().get(k);
-    String record = trial.head().file() + "/sweep " + (k + 1);
+    String record = trial.head().file() + "/" + name(sweep);
     String about = "stations[" + k + "]";
     if (sweep.swing().isPresent()) {
       return StationReduction.swing(sweep, trial, record, about);
@@ -78,6 +78,18 @@ public final class RunoutReduction {
           Arg.of(positions));
     }
     return StationReduction.reduce(sweep, trial, record, about, draws);
+  }
+
+  /**
+   * Names a sweep by what it is, not by where it stands: rows in another order give the same
+   * digits.
+   */
+  private static String name(RunoutReadings.Sweep sweep) {
+    StringBuilder name = new StringBuilder("clamping " + sweep.clamping());
+    sweep.station().ifPresent(z -> name.append(" station ").append(Unit.MILLIMETRE.fromSi(z)));
+    sweep.collet().ifPresent(c -> name.append(" collet ").append(Unit.DEGREE.fromSi(c)));
+    sweep.shank().ifPresent(c -> name.append(" shank ").append(Unit.DEGREE.fromSi(c)));
+    return name.toString();
   }
 
   /**

@@ -35,15 +35,16 @@ final class StationReduction {
     StationFit fit = StationFit.of(sweep, trial, record + "/readings", draws);
     double span = sweep.reading().max() - sweep.reading().min();
     DrawnVector vector = StationCauses.vector(fit, trial.indicator(), record, span, draws);
+    Drawn eccentricity = Polar.magnitude(vector, Unit.MICROMETRE);
     Figure tir =
         fit.orders().size() == 1
-            ? Polar.magnitude(vector.times(2), Unit.MICROMETRE)
+            ? eccentricity.times(2)
             : curveSwing(fit, vector, trial.indicator(), span, draws);
     return new Station(
         sweep,
         Measured.exact(span, Unit.MICROMETRE),
         tir,
-        Polar.magnitude(vector, Unit.MICROMETRE),
+        eccentricity,
         Polar.angle(vector, about),
         harmonics(fit, about),
         Drawn.of(Unit.MICROMETRE, fit.posterior().sigma(), Map.of()),
