@@ -7,6 +7,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -68,7 +69,9 @@ final class Utf8 {
       if (isControl(c)) {
         String code = c == 0 ? "file-binary" : "control-character";
         throw Refused.at(
-            new Place(file, line, 0, ""), code, Arg.of(String.format("U+%04X", (int) c)));
+            new Place(file, line, 0, ""),
+            code,
+            Arg.of(String.format(Locale.ROOT, "U+%04X", (int) c)));
       }
       boolean ends =
           c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'));
