@@ -1,4 +1,4 @@
-/** Files in and out: trials, benches, packages. */
+/** Files in and out: trials, benches, packages, each read within bounds that stand in one place. */
 @NullMarked
 package rundlauf.files;
 

@@ -1,0 +1,103 @@
+package rundlauf.readings;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rundlauf.bench.Bench;
+import rundlauf.bench.BenchReader;
+import rundlauf.bench.Section;
+import rundlauf.bench.Section.Bound;
+import rundlauf.bench.Table;
+import rundlauf.bench.Trial;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Dimension;
+import rundlauf.quantity.Refused;
+
+/** What all trials have in common: their head, and that readings are there. */
+final class HeadReader {
+  private static final List<String> COMMON =
+      List.of("trial", "readings", "title", "date", "setup", "notes", "photos", "conditions");
+
+  private HeadReader() {}
+
+  /** The trial's fields: those that every trial may have and those of its kind. */
+  static Section section(Trial trial, TrialKind kind, String... own) {
+    if (TrialKind.of(trial) != kind) {
+      throw new IllegalArgumentException(trial.file() + " is no " + kind.word() + " trial");
+    }
+    Stream<String> names = Stream.concat(COMMON.stream(), Stream.of(own));
+    return Section.of(trial.document(), names.toArray(String[]::new));
+  }
+
+  static TrialHead read(Trial trial, Section s, Optional<Bench> bench) {
+    s.texts("photos");
+    s.text("notes");
+    return new TrialHead(
+        trial.file(),
+        trial.kind().strip(),
+        s.text("title"),
+        date(s),
+        setup(s, bench),
+        conditions(s));
+  }
+
+  /** The rows behind {@code readings}. */
+  static Table table(Trial trial, Section s) {
+    return trial.readings().orElseThrow(() -> Refused.at(s.place("readings"), "readings-missing"));
+  }
+
+  private static Optional<String> date(Section s) {
+    Optional<String> date = s.text("date");
+    if (date.isPresent() && !isDate(date.get())) {
+      throw Refused.at(s.place("date"), "date-not-read", s.typed("date"));
+    }
+    return date;
+  }
+
+  /** A day, or a day and a time (ISO 8601-1). */
+  private static boolean isDate(String typed) {
+    try {
+      return typed.contains("T")
+          ? LocalDateTime.parse(typed) != null
+          : LocalDate.parse(typed) != null;
+    } catch (DateTimeException notOne) {
+      return false;
+    }
+  }
+
+  private static Optional<String> setup(Section s, Optional<Bench> bench) {
+    Optional<String> setup = s.text("setup");
+    if (setup.isPresent() && bench.isPresent() && bench.get().setup(setup.get()).isEmpty()) {
+      List<String> defined = bench.get().setups().stream().map(one -> one.name()).toList();
+      throw BenchReader.undefined(s.place("setup"), setup.get(), defined);
+    }
+    return setup;
+  }
+
+  private static Map<String, String> conditions(Section s) {
+    String[] names = {"warm-up", "temperature", "nut", "cleaned", "pin", "turned-by", "rotor"};
+    Map<String, String> given = new LinkedHashMap<>();
+    Optional<Section> section = s.section("conditions", names);
+    section.ifPresent(
+        c -> {
+          c.quantity("warm-up", Dimension.TIME, Bound.NOT_NEGATIVE);
+          c.quantity("temperature", Dimension.TEMPERATURE, Bound.ANY);
+          c.word("turned-by", "hand", "running");
+          c.word("rotor", "free", "locked");
+          for (String name : names) {
+            c.text(name).ifPresent(text -> given.put(name, text));
+          }
+        });
+    return given;
+  }
+
+  /** The refusal of a name where the bench that should define it was not read. */
+  static Refused withoutBench(Section s, String field) {
+    return Refused.at(s.place(field), "name-without-bench", s.typed(field), Arg.of(field));
+  }
+}

@@ -1,0 +1,75 @@
+package rundlauf.readings;
+
+import java.util.List;
+import java.util.Optional;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Section;
+import rundlauf.bench.Section.Bound;
+import rundlauf.bench.Trial;
+import rundlauf.quantity.Dimension;
+import rundlauf.quantity.Refused;
+import rundlauf.quantity.Unit;
+
+/** Understands a side-load trial. */
+public final class LoadReader {
+  static final Column READING = Column.of("reading", Dimension.LENGTH, Unit.MICROMETRE);
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          READING,
+          Column.of("load", Dimension.FORCE, Unit.NEWTON),
+          Column.of("mass", Dimension.MASS, Unit.GRAM),
+          Column.bare("count"),
+          Column.bare("place"),
+          Column.of("at", Dimension.LENGTH, Unit.MILLIMETRE),
+          Column.of("direction", Dimension.ANGLE, Unit.DEGREE),
+          Column.of("dial", Dimension.ANGLE, Unit.DEGREE),
+          Column.bare("branch"),
+          Column.bare("zeroed"));
+
+  private LoadReader() {}
+
+  /**
+   * A side-load trial in SI, corrected by the cosine of the indicator's angle, struck rows left
+   * out.
+   *
+   * @param trial as typed
+   * @param bench that defines the names the trial uses; empty when it was read alone
+   * @return the points in the order taken, forces as stated; what all of them share of the force's
+   *     doubt is in {@code forceScale}
+   * @throws Refused for whatever is not as it should be, and when no two readings on one setting of
+   *     the dial differ in load
+   */
+  public static LoadReadings read(Trial trial, Optional<Bench> bench) {
+    Section s =
+        HeadReader.section(
+            trial,
+            TrialKind.SIDE_LOAD,
+            "load",
+            "contact",
+            "body",
+            "reference",
+            "reaction",
+            "indicator");
+    TrialHead head = HeadReader.read(trial, s, bench);
+    DialReader dial = DialReader.read(trial.file(), s, bench);
+    Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
+    ForceReader force = ForceReader.read(trial.file(), s, columns, bench);
+    List<LoadReadings.Point> points = LoadPoints.of(columns, dial, force);
+    return new LoadReadings(
+        head,
+        dial.limits(),
+        force.scale(),
+        s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+        s.section("body", "diameter", "modulus").map(LoadReader::body),
+        s.word("reference", "table", "base", "carriage", "mount"),
+        s.text("reaction"),
+        points);
+  }
+
+  private static LoadReadings.Body body(Section s) {
+    return new LoadReadings.Body(
+        s.requiredQuantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
+        s.requiredQuantity("modulus", Dimension.PRESSURE, Bound.POSITIVE));
+  }
+}

@@ -1,0 +1,55 @@
+package rundlauf.readings;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import rundlauf.bench.Nearest;
+import rundlauf.bench.Trial;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+
+/** The kinds of trial that can be understood. */
+public enum TrialKind {
+  RUNOUT,
+  SIDE_LOAD,
+  SPEED,
+  INSPECTION;
+
+  /** Kinds whose files may lie in a bench already, and that are not reduced yet. */
+  private static final List<String> NOT_YET =
+      List.of("axial", "growth", "sound", "tap", "test-cut");
+
+  /** As it is typed after {@code trial:}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /**
+   * The kind of a trial.
+   *
+   * @throws Refused when it is missing, unknown or not reduced yet
+   */
+  public static TrialKind of(Trial trial) {
+    String typed = trial.kind().strip();
+    Place place =
+        trial
+            .document()
+            .get("trial")
+            .map(e -> e.place())
+            .orElse(trial.document().place().field("trial"));
+    for (TrialKind kind : values()) {
+      if (kind.word().equals(typed)) {
+        return kind;
+      }
+    }
+    List<String> words = Arrays.stream(values()).map(TrialKind::word).toList();
+    if (typed.isEmpty()) {
+      throw Refused.at(place, "kind-missing", Arg.list(words));
+    }
+    throw NOT_YET.contains(typed)
+        ? Refused.at(place, "kind-not-yet", Arg.typed(typed), Arg.list(words))
+        : Refused.at(
+            place, "kind-unknown", Arg.typed(typed), Arg.list(Nearest.first(typed, words)));
+  }
+}
