@@ -70,6 +70,8 @@ class AppLayersTest {
     classes()
         .that()
         .resideInAPackage("rundlauf")
+        .and()
+        .doNotHaveSimpleName("package-info")
         .should()
         .haveSimpleNameStartingWith("Main")
         .check(OURS);
