@@ -38,6 +38,6 @@ record Fence(String place, String info, String text) {
   }
 
   String language() {
-    return info.split(" ")[0];
+    return info.replaceFirst(" .*", "");
   }
 }

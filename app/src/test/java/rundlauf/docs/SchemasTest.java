@@ -53,6 +53,7 @@ class SchemasTest {
     names.put(Dimension.PRESSURE, "pressure");
     names.put(Dimension.ACCELERATION, "acceleration");
     names.put(Dimension.TEMPERATURE, "temperature");
+    names.put(Dimension.TIME, "time");
     return names;
   }
 
@@ -74,7 +75,17 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0.01 mm", "60 ± 0.5 mm", "1/8 in", "0,125 mm", "8 um", "8 µm", "1e-3 m"})
+  @ValueSource(
+      strings = {
+        "0.01 mm",
+        "60 ± 0.5 mm",
+        "60 mm ± 20 um",
+        "1/8 in",
+        "0,125 mm",
+        "8 um",
+        "8 µm",
+        "1e-3 m"
+      })
   void aLengthIsRead(String text) {
     assertThat(quantity("length", text)).isEmpty();
   }
