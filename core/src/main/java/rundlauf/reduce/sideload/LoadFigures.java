@@ -22,8 +22,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
 
   /** Deflection over true force [m/N]; may reach below 0. */
   Drawn compliance() {
-    Drawn slope =
-        own("scatter", fit.coefficients().get(lines.slopeColumn()), Unit.MICROMETRE_PER_NEWTON);
+    Drawn slope = own("", fit.coefficients().get(lines.slopeColumn()), Unit.MICROMETRE_PER_NEWTON);
     return Drawn.through(
         v -> (v[0] + v[1]) / v[2] * v[3],
         Unit.MICROMETRE_PER_NEWTON,
@@ -91,8 +90,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   /** The gap between the intercepts of opposite pushes, or what one side tells of it. */
   Figure play() {
     if (lines.play()) {
-      Drawn gap =
-          own("scatter of play", fit.coefficients().get(lines.playColumn()), Unit.MICROMETRE);
+      Drawn gap = own(" play", fit.coefficients().get(lines.playColumn()), Unit.MICROMETRE);
       return difference(gap, "play");
     }
     String why =
@@ -131,7 +129,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
               double scatter = fit.sigma().get(k) * stream.gaussian() / Math.sqrt(rest.size());
               return sign * (offsets.get(k) - mean + rounding + scatter);
             });
-    return own("scatter of play", all, Unit.MICROMETRE);
+    return own(" play", all, Unit.MICROMETRE);
   }
 
   /** How far falling and rising loads lie apart at equal load. */
@@ -140,7 +138,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
       return new Missing(Unit.MICROMETRE, Saying.of("side-load-no-branches", "hysteresis"));
     }
     Samples shift = fit.coefficients().get(lines.loopColumn());
-    return difference(own("scatter of loop", shift, Unit.MICROMETRE), "loop");
+    return difference(own(" loop", shift, Unit.MICROMETRE), "loop");
   }
 
   private Drawn difference(Drawn found, String of) {
@@ -158,10 +156,10 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   }
 
   /** Draws that come of this trial's readings alone. */
-  private Drawn own(String part, Samples all, Unit unit) {
+  private Drawn own(String of, Samples all, Unit unit) {
     double u = WeightedSamples.of(all).standardDeviation();
     Map<Cause, Double> effects = new LinkedHashMap<>();
-    effects.put(Cause.normal(readings.head().file(), part), u);
+    effects.put(Cause.normal(readings.head().file() + of, "scatter"), u);
     return Drawn.of(unit, all, effects);
   }
 
