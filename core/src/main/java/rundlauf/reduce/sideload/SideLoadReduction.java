@@ -1,0 +1,147 @@
+package rundlauf.reduce.sideload;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.maths.Draws;
+import rundlauf.maths.WeightedSamples;
+import rundlauf.maths.Work;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Drawn;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Measured;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.readings.LoadReadings;
+import rundlauf.readings.LoadReadings.Point;
+
+/** Side-load readings in, stiffness, play and hysteresis out. */
+public final class SideLoadReduction {
+  /** Below this tail probability a bend of the line is said; our choice. */
+  private static final double BENT = 0.01;
+
+  private SideLoadReduction() {}
+
+  /**
+   * How far the nose gives way to a push.
+   *
+   * @param readings loads [N], readings of the dial [m]; at least two loads on one side, or one
+   *     load and an unloaded reading
+   * @param draws count and seed
+   * @param work asked now and then whether to go on
+   * @return compliance [m/N], stiffness [N/m], play and hysteresis [m] by draws: the posterior of
+   *     readings rounded to the dial's step, joined by the force's scale and the dial's limits,
+   *     which all readings share; the shank's own compliance to first order
+   * @throws Refused {@code side-load-no-load} or {@code side-load-one-load} when the readings
+   *     cannot bear a slope
+   * @see "docs/methods/side-load.md"
+   */
+  public static SideLoad reduce(LoadReadings readings, Draws draws, Work work) {
+    LoadLines lines = usable(readings);
+    work.check();
+    double step = readings.indicator().readTo();
+    LoadFit fit = LoadFit.of(lines, readings.head().file(), step, draws);
+    var figures = new LoadFigures(readings, lines, fit, draws);
+    Drawn compliance = figures.compliance();
+    Figure shank = shank(readings, lines);
+    Optional<SideLoad.Straightness> straightness = LackOfFit.of(lines, step);
+    return new SideLoad(
+        readings.head(),
+        readings,
+        Inverse.of(compliance, "side-load-too-stiff", "stiffness", draws),
+        Inverse.notNegative(compliance, draws),
+        figures.play(),
+        figures.loop(),
+        straightness,
+        shank,
+        setup(compliance, shank, lines, draws),
+        plotted(lines, fit),
+        cautions(lines, figures, straightness),
+        LoadAdvice.of(readings, lines, fit));
+  }
+
+  private static LoadLines usable(LoadReadings readings) {
+    Place file = new Place(readings.head().file(), 0, 0, "readings");
+    if (readings.points().stream().noneMatch(p -> p.load() > 0)) {
+      throw Refused.at(file, "side-load-no-load");
+    }
+    LoadLines lines = LoadLines.of(readings);
+    if (lines.loaded().isEmpty() || !LoadLines.independent(lines.design())) {
+      throw Refused.at(file, "side-load-one-load");
+    }
+    return lines;
+  }
+
+  private static Figure shank(LoadReadings readings, LoadLines lines) {
+    Point first = lines.loaded().get(0);
+    Unit unit = Unit.MICROMETRE_PER_NEWTON;
+    if (!first.place().equals("shank")) {
+      Arg place = Arg.of(first.place());
+      return new Missing(unit, Saying.of("side-load-not-on-shank", "shank.compliance", place));
+    }
+    if (readings.body().isEmpty() || readings.contact().isEmpty()) {
+      String why = readings.body().isEmpty() ? "side-load-no-body" : "side-load-no-contact";
+      return new Missing(unit, Saying.of(why, "shank.compliance"));
+    }
+    Quantity contact = readings.contact().get();
+    double at = first.at().orElse(contact.si());
+    return ShankBending.of(readings.body().get(), contact, at, readings.head().file());
+  }
+
+  /** Without the shank's bending; where the shank was not touched, it was never in. */
+  private static Figure setup(Drawn compliance, Figure shank, LoadLines lines, Draws draws) {
+    String code = "side-load-shank-takes-all";
+    if (!lines.loaded().get(0).place().equals("shank")) {
+      return Inverse.of(compliance, "side-load-too-stiff", "setupStiffness", draws);
+    }
+    if (shank instanceof Measured known) {
+      Drawn rest =
+          Drawn.through(v -> v[0] - v[1], Unit.MICROMETRE_PER_NEWTON, draws, compliance, known);
+      return Inverse.of(rest, code, "setupStiffness", draws);
+    }
+    Saying why = ((Missing) shank).why();
+    return new Missing(
+        Unit.NEWTON_PER_MICROMETRE, new Saying(why.code(), "setupStiffness", why.args()));
+  }
+
+  private static List<SideLoad.Line> plotted(LoadLines lines, LoadFit fit) {
+    double slope = middle(fit, lines.slopeColumn());
+    double half = lines.play() ? middle(fit, lines.playColumn()) / 2 : 0;
+    List<SideLoad.Line> all = new ArrayList<>();
+    for (List<Point> side : lines.sides()) {
+      Point p = side.get(0);
+      double offset = middle(fit, lines.zeroings().indexOf(p.zeroed()));
+      double intercept = LoadLines.sign(p) * offset + half;
+      double along = slope * Math.abs(LoadLines.cosine(p));
+      all.add(new SideLoad.Line(p.direction(), p.place(), intercept, along));
+    }
+    return all;
+  }
+
+  private static double middle(LoadFit fit, int column) {
+    return WeightedSamples.of(fit.coefficients().get(column)).quantile(0.5);
+  }
+
+  private static List<Saying> cautions(
+      LoadLines lines, LoadFigures figures, Optional<SideLoad.Straightness> straightness) {
+    List<Saying> cautions = new ArrayList<>();
+    if (lines.secant()) {
+      cautions.add(Saying.of("side-load-secant", "stiffness"));
+    }
+    if (figures.playIsLowerBound()) {
+      cautions.add(Saying.of("side-load-play-lower-bound", "play"));
+    }
+    straightness
+        .filter(s -> s.p() < BENT)
+        .ifPresent(
+            s ->
+                cautions.add(
+                    Saying.of(
+                        "side-load-bent", "straightness", Arg.number(s.f()), Arg.number(s.p()))));
+    return cautions;
+  }
+}
