@@ -3,6 +3,8 @@ package rundlauf.simulated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rundlauf.maths.Stream;
+import rundlauf.quantity.Unit;
 
 /** A runout trial of the demo bench as a file, with its truth. */
 final class DemoRunoutFile {
@@ -32,14 +34,19 @@ final class DemoRunoutFile {
     if (table.size() > LONG) {
       text.field("readings", name + ".csv");
       String csv = String.join("\n", TrialText.aligned(table, ",")) + "\n";
-      return new DemoTrial(name + ".yaml", text.text(), Optional.of(csv), truths(taken));
+      return new DemoTrial(
+          name + ".yaml",
+          text.text(),
+          Optional.of(csv),
+          truths(name, taken, TrialText.millimetres(tip)));
     }
     boolean bumped = name.equals("wren-runout-owner");
     text.readings(bumped ? RunoutText.withStruck(table, 17, "0.31", "leaned on the table") : table);
-    return new DemoTrial(name + ".yaml", text.text(), truths(taken));
+    return new DemoTrial(
+        name + ".yaml", text.text(), truths(name, taken, TrialText.millimetres(tip)));
   }
 
-  private static List<DemoTrial.Truth> truths(TakenRunout taken) {
+  private static List<DemoTrial.Truth> truths(String name, TakenRunout taken, double tip) {
     List<DemoTrial.Truth> all = new ArrayList<>();
     for (int i = 0; i < taken.sweeps().size(); i++) {
       TakenRunout.Sweep s = taken.sweeps().get(i);
@@ -50,6 +57,41 @@ final class DemoRunoutFile {
         all.add(DemoTrial.Truth.degrees(at + "highSpot", s.truth().highSpot()));
       }
     }
+    List<Double> stations =
+        taken.sweeps().stream().map(TakenRunout.Sweep::station).distinct().toList();
+    if (stations.size() > 1) {
+      all.addAll(axis(taken, tip));
+    }
+    if (taken.sweeps().get(0).swing().isEmpty() && taken.holding().clampingScatter() > 0) {
+      all.addAll(next(name, taken, stations.size() > 1 ? tip : stations.get(0)));
+    }
+    return all;
+  }
+
+  private static List<DemoTrial.Truth> axis(TakenRunout taken, double tip) {
+    Offset at = taken.meanAt(tip);
+    return List.of(
+        new DemoTrial.Truth(
+            "axis.tilt", taken.meanTilt().amplitude(), Unit.MICROMETRE_PER_MILLIMETRE),
+        DemoTrial.Truth.degrees("axis.tiltHighSpot", taken.meanTilt().highSpot()),
+        DemoTrial.Truth.um("axis.tip.tir", 2 * at.amplitude()),
+        DemoTrial.Truth.um("axis.tip.eccentricity", at.amplitude()),
+        DemoTrial.Truth.degrees("axis.tip.highSpot", at.highSpot()));
+  }
+
+  private static List<DemoTrial.Truth> next(String name, TakenRunout taken, double height) {
+    Offset next = taken.nextClamping(height, Stream.of(DemoBench.SEED, name + " next clamping"));
+    List<DemoTrial.Truth> all = new ArrayList<>();
+    boolean again =
+        taken.sweeps().stream()
+            .anyMatch(s -> s.clamping() > 1 && s.clocks().equals(taken.sweeps().get(0).clocks()));
+    if (again) {
+      Holding h = taken.holding();
+      double sd = Math.hypot(h.clampingScatter(), h.tiltScatter() * height);
+      all.add(DemoTrial.Truth.um("clampingScatter", sd));
+    }
+    all.add(DemoTrial.Truth.um("nextClamping.eccentricity", next.amplitude()));
+    all.add(DemoTrial.Truth.um("nextClamping.tir", 2 * next.amplitude()));
     return all;
   }
 }

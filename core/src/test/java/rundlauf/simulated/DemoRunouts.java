@@ -84,7 +84,11 @@ final class DemoRunouts {
     var plan = RunoutPlan.oneTurn(5 * MM, 8).at(5 * MM, 15 * MM).repeatingFirst();
     var taken =
         take(
-            seed, "heron-wrong-collet-runout", holding(23, 150, 0.9, 170), plan, DemoDials.PLUNGER);
+            seed,
+            "heron-wrong-collet-runout",
+            holding(23, 150, 0.9, 170).withScatter(4 * UM, 0),
+            plan,
+            DemoDials.PLUNGER);
     var text =
         DemoRunoutFile.head(
             "Heron, a 1/8 in shank forced into the 3 mm collet",
@@ -140,7 +144,13 @@ final class DemoRunouts {
 
   private static DemoTrial wrenVTool(long seed) {
     var plan = RunoutPlan.oneTurn(10 * MM, 8);
-    var taken = take(seed, "wren-v-tool-runout", holding(40, 130, 0.6, 160), plan, DemoDials.LEVER);
+    var taken =
+        take(
+            seed,
+            "wren-v-tool-runout",
+            holding(40, 130, 0.6, 160).withScatter(3 * UM, 0),
+            plan,
+            DemoDials.LEVER);
     var text =
         DemoRunoutFile.head(
             "Wren with the V-tool: one height, with the inch lever dial",
@@ -196,7 +206,13 @@ final class DemoRunouts {
 
   private static DemoTrial shrike(long seed) {
     var plan = RunoutPlan.oneTurn(8 * MM, 8).repeatingFirst();
-    var taken = take(seed, "shrike-runout", holding(47, 95, 0.7, 80), plan, DemoDials.PLUNGER);
+    var taken =
+        take(
+            seed,
+            "shrike-runout",
+            holding(47, 95, 0.7, 80).withScatter(5 * UM, 0),
+            plan,
+            DemoDials.PLUNGER);
     var text =
         DemoRunoutFile.head(
             "Shrike with the split sleeve: one height",

@@ -1,7 +1,10 @@
 package rundlauf.simulated;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import rundlauf.maths.Stream;
+import rundlauf.quantity.Unit;
 
 /** The demo bench's speed trials; Shrike is on hold and was never powered. */
 final class DemoSpeeds {
@@ -17,7 +20,8 @@ final class DemoSpeeds {
   private static DemoTrial heron(long seed) {
     Drive drive = Drive.straight(100, 5900 * RPM, 400, 23700 * RPM).drawing(190);
     var settings = List.of(50.0, 90.0, 110.0, 150.0, 200.0, 250.0, 300.0, 350.0, 400.0);
-    var taken = TakenSpeed.take(Stream.of(seed, "heron-speed"), drive, TACHOMETER, settings);
+    var taken =
+        TakenSpeed.take(Stream.of(seed, "heron-speed"), drive, TACHOMETER, upAndDown(settings));
     var text =
         head(
             "Heron: speed against the drive's frequency in hertz",
@@ -31,15 +35,16 @@ final class DemoSpeeds {
         LoadText.speeds(taken, "setting", "10"),
         List.of(
             DemoTrial.Truth.rpm("usable.max", drive.top()),
-            DemoTrial.Truth.bare("settingFor[0].setting", setting(drive, 8000 * RPM)),
-            DemoTrial.Truth.bare("settingFor[1].setting", setting(drive, 18000 * RPM)),
-            DemoTrial.Truth.bare("deadBelow", drive.deadBelow())));
+            DemoTrial.Truth.setting("settingFor[0].setting", setting(drive, 8000 * RPM), Unit.ONE),
+            DemoTrial.Truth.setting("settingFor[1].setting", setting(drive, 18000 * RPM), Unit.ONE),
+            DemoTrial.Truth.setting("deadBelow", drive.deadBelow(), Unit.ONE)));
   }
 
   private static DemoTrial wren(long seed) {
     Drive drive = Drive.straight(22, 2600 * RPM, 86, 13900 * RPM).bowed(0.05);
     var settings = List.of(10.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0, 90.0, 95.0, 100.0);
-    var taken = TakenSpeed.take(Stream.of(seed, "wren-speed"), drive, TACHOMETER, settings);
+    var taken =
+        TakenSpeed.take(Stream.of(seed, "wren-speed"), drive, TACHOMETER, upAndDown(settings));
     var text =
         head(
             "Wren: speed against the controller's duty",
@@ -53,16 +58,19 @@ final class DemoSpeeds {
         LoadText.speeds(taken, "setting_%", "10"),
         List.of(
             DemoTrial.Truth.rpm("usable.max", drive.top()),
-            DemoTrial.Truth.bare("settingFor[0].setting", setting(drive, 6000 * RPM)),
-            DemoTrial.Truth.bare("settingFor[1].setting", setting(drive, 10000 * RPM)),
-            DemoTrial.Truth.bare("deadBelow", drive.deadBelow()),
-            DemoTrial.Truth.bare("saturatesAbove", drive.saturatesAbove())));
+            DemoTrial.Truth.setting(
+                "settingFor[0].setting", setting(drive, 6000 * RPM), Unit.PERCENT),
+            DemoTrial.Truth.setting(
+                "settingFor[1].setting", setting(drive, 10000 * RPM), Unit.PERCENT),
+            DemoTrial.Truth.setting("deadBelow", drive.deadBelow(), Unit.PERCENT),
+            DemoTrial.Truth.setting("saturatesAbove", drive.saturatesAbove(), Unit.PERCENT)));
   }
 
   private static DemoTrial dunlin(long seed) {
     Drive drive = Drive.straight(7, 900 * RPM, 48, 11200 * RPM).bowed(0.02).drawing(70);
     var settings = List.of(4.0, 6.0, 8.0, 12.0, 18.0, 24.0, 30.0, 36.0, 42.0, 48.0);
-    var taken = TakenSpeed.take(Stream.of(seed, "dunlin-speed"), drive, TACHOMETER, settings);
+    var taken =
+        TakenSpeed.take(Stream.of(seed, "dunlin-speed"), drive, TACHOMETER, upAndDown(settings));
     var text =
         head(
             "Dunlin: speed against the supply's voltage",
@@ -76,8 +84,8 @@ final class DemoSpeeds {
         LoadText.speeds(taken, "setting_V", "10"),
         List.of(
             DemoTrial.Truth.rpm("usable.max", drive.top()),
-            DemoTrial.Truth.bare("settingFor[0].setting", setting(drive, 5000 * RPM)),
-            DemoTrial.Truth.bare("deadBelow", drive.deadBelow())));
+            DemoTrial.Truth.setting("settingFor[0].setting", setting(drive, 5000 * RPM), Unit.VOLT),
+            DemoTrial.Truth.setting("deadBelow", drive.deadBelow(), Unit.VOLT)));
   }
 
   /** The setting that truly gives {@code speed}, by halving. */
@@ -90,6 +98,15 @@ final class DemoSpeeds {
       high = drive.speed(middle) < speed ? high : middle;
     }
     return (low + high) / 2;
+  }
+
+  /** Every setting on the way up, and once more on the way down. */
+  private static List<Double> upAndDown(List<Double> settings) {
+    List<Double> all = new ArrayList<>(settings);
+    List<Double> down = new ArrayList<>(settings);
+    Collections.reverse(down);
+    all.addAll(down);
+    return all;
   }
 
   private static TrialText head(String title, String date, String setup, String... notes) {

@@ -49,8 +49,9 @@ record DemoTrial(String file, String text, Optional<String> csv, List<Truth> tru
       return new Truth(figure, perSecond, Unit.RPM);
     }
 
-    static Truth bare(String figure, double value) {
-      return new Truth(figure, value, Unit.ONE);
+    /** A setting, given in its own unit. */
+    static Truth setting(String figure, double value, Unit unit) {
+      return new Truth(figure, unit.toSi(value), unit);
     }
   }
 }

@@ -68,7 +68,7 @@ public final class RunoutBench {
     return OptionalDouble.of(high - low);
   }
 
-  private static Offset chance(Stream stream, double sd) {
+  static Offset chance(Stream stream, double sd) {
     return sd > 0 ? new Offset(sd * stream.gaussian(), sd * stream.gaussian()) : Offset.NONE;
   }
 }

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import rundlauf.maths.Samples;
+import rundlauf.maths.Stream;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.RunoutReadings;
@@ -61,6 +63,35 @@ public record TakenRunout(Holding holding, Dial dial, List<Sweep> sweeps) {
       high = Math.max(high, y);
     }
     return high - low;
+  }
+
+  /** The shank's true axis, the mean over the clampings whose parts stood as in the first. */
+  public Offset meanAt(double height) {
+    return mean(s -> s.truth().plus(s.tilt().times(height - s.station())));
+  }
+
+  /** Its true tilt, the mean over the same clampings [m/m]. */
+  public Offset meanTilt() {
+    return mean(Sweep::tilt);
+  }
+
+  private Offset mean(Function<Sweep, Offset> of) {
+    List<Sweep> same =
+        sweeps.stream().filter(s -> s.clocks().equals(sweeps.get(0).clocks())).toList();
+    Offset sum = Offset.NONE;
+    for (Sweep sweep : same) {
+      sum = sum.plus(of.apply(sweep).times(1.0 / same.size()));
+    }
+    return sum;
+  }
+
+  /** What clamping the tool once more gave at {@code height}, parts as in the first clamping. */
+  public Offset nextClamping(double height, Stream stream) {
+    RunoutPlan.Clamping clocks = sweeps.get(0).clocks();
+    return holding
+        .mean(height, clocks.collet(), clocks.shank())
+        .plus(RunoutBench.chance(stream, holding.clampingScatter()))
+        .plus(RunoutBench.chance(stream, holding.tiltScatter()).times(height));
   }
 
   /**

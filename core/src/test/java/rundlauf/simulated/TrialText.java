@@ -82,6 +82,11 @@ final class TrialText {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
+  /** What {@code 18 mm} is in metres. */
+  static double millimetres(String typed) {
+    return Double.parseDouble(typed.replace(" mm", "")) * 1e-3;
+  }
+
   static String degrees(double radians) {
     return number(Math.toDegrees(radians), 1);
   }
