@@ -83,7 +83,11 @@ final class RunoutAdvice {
     Figure.Share first = shares.get(0);
     String part = first.cause().part();
     String about = stations.size() > 1 ? "axis.tip.tir" : "stations[0].tir";
-    advice.add(Saying.of("limited-by-" + part, about, Arg.number(first.u() * first.u() / total)));
+    advice.add(
+        Saying.of(
+            "limited-by-" + part,
+            about,
+            Arg.of(Math.rint(100 * first.u() * first.u() / total) / 100, Unit.PERCENT)));
   }
 
   private static boolean differentClocks(RunoutReadings trial) {
