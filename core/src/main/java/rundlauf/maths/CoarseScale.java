@@ -10,7 +10,7 @@ package rundlauf.maths;
  * resampled to equal weights.
  */
 public final class CoarseScale {
-  private static final int ROUND = 900;
+  private static final int ROUND = 700;
   private static final int FEWEST_ROUNDS = 2;
   private static final int MOST_ROUNDS = 6;
   private static final int LAST_ROUND = 4000;

@@ -9,7 +9,6 @@ import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.DrawnVector.Effect;
-import rundlauf.quantity.Figure;
 import rundlauf.quantity.Polar;
 import rundlauf.quantity.Unit;
 import rundlauf.reduce.runout.Runout.NextClamping;
@@ -43,24 +42,24 @@ final class NextClampingReduction {
         Samples.generate(
             draws.count(),
             i -> mean.b().get(i) + factor * scatter.draws().get(i) * stream.gaussian());
-    double u = factor * scatter.draws().mean();
-    return new NextClamping(at, figure(mean, a, b, cause, u, 1), figure(mean, a, b, cause, u, 2));
+    Drawn eccentricity = magnitude(mean, a, b, cause, factor * scatter.draws().mean());
+    return new NextClamping(at, eccentricity, eccentricity.times(2));
   }
 
-  private static Figure figure(
-      DrawnVector mean, Samples a, Samples b, Cause cause, double u, double factor) {
+  private static Drawn magnitude(DrawnVector mean, Samples a, Samples b, Cause cause, double u) {
     double direction = mean.direction();
     Map<Cause, Double> effects = new LinkedHashMap<>();
     for (Map.Entry<Cause, Effect> e : mean.effects().entrySet()) {
-      double along =
-          e.getValue().a() * Math.cos(direction) + e.getValue().b() * Math.sin(direction);
-      effects.put(e.getKey(), factor * along);
+      effects.put(
+          e.getKey(),
+          e.getValue().a() * Math.cos(direction) + e.getValue().b() * Math.sin(direction));
     }
-    effects.put(cause, factor * u);
-    Samples sizes = Samples.generate(a.size(), i -> factor * Math.hypot(a.get(i), b.get(i)));
+    effects.put(cause, u);
+    Samples sizes = Samples.generate(a.size(), i -> Math.hypot(a.get(i), b.get(i)));
     Drawn drawn = Drawn.of(Unit.MICROMETRE, sizes, effects);
     // Few clampings make the spread of a vector near 0 doubtful, and its magnitude cannot be said
-    // to stay off 0.
+    // to
+    // stay off 0.
     return Polar.zeroExcluded(new DrawnVector(a, b, Map.of())) ? drawn : drawn.fromZero();
   }
 }
