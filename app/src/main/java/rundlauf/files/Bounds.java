@@ -23,6 +23,9 @@ final class Bounds {
   /** Parts of a document: texts, lists and groups of fields. */
   static final int PARTS = 50_000;
 
+  /** Characters of a field's name. */
+  static final int NAME = 100;
+
   /** Files of a bench. */
   static final int FILES = 10_000;
 

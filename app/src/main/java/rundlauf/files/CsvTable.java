@@ -31,6 +31,7 @@ final class CsvTable {
             .allowExtraCharsAfterClosingQuote(false)
             .allowUnclosedQuote(false);
     this.columns = cells(header, List.of());
+    refuseUnnamed();
     if (columns.size() > Bounds.COLUMNS) {
       throw Refused.at(
           place(header), "columns-many", Arg.of(columns.size()), Arg.of(Bounds.COLUMNS));
@@ -69,6 +70,14 @@ final class CsvTable {
       }
     }
     return null;
+  }
+
+  private void refuseUnnamed() {
+    for (Entry.Scalar column : columns) {
+      if (column.text().isEmpty()) {
+        throw Refused.at(column.place().field("readings"), "column-unnamed");
+      }
+    }
   }
 
   private char separator(Line header) {

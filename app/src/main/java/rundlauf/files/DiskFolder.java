@@ -2,7 +2,6 @@ package rundlauf.files;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
@@ -57,8 +56,6 @@ record DiskFolder(Path root, String name) implements Folder {
       return Files.newInputStream(file);
     } catch (NoSuchFileException missing) {
       throw Refused.at(asked, "file-missing", Arg.typed(shown));
-    } catch (AccessDeniedException denied) {
-      throw Refused.at(asked, "file-not-allowed", Arg.typed(shown));
     }
   }
 

@@ -3,6 +3,7 @@ package rundlauf.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,9 @@ public final class TrialFiles {
    */
   public static Trial read(Path path, String name) {
     Place asked = new Place(name, 0, 0, "");
+    if (Files.isDirectory(path)) {
+      throw Refused.at(asked, "trial-is-folder");
+    }
     Path absolute = path.toAbsolutePath();
     Path parent = absolute.getParent();
     try (InputStream in = DiskFolder.open(path, name, asked)) {

@@ -11,6 +11,20 @@ import rundlauf.quantity.Refused;
 
 /** Understands a bench's document. */
 public final class BenchReader {
+  private static final String[] FIELDS = {
+    "bench",
+    "machine",
+    "spindles",
+    "holders",
+    "cutters",
+    "indicators",
+    "rigs",
+    "materials",
+    "setups",
+    "jobs",
+    "notes"
+  };
+
   private BenchReader() {}
 
   /**
@@ -22,35 +36,8 @@ public final class BenchReader {
    * @throws Refused for whatever is not as it should be, a name twice or a name not defined
    */
   public static Bench read(String file, Entry.Fields document, List<Trial> trials) {
-    Section s =
-        Section.of(
-            document,
-            "bench",
-            "machine",
-            "spindles",
-            "holders",
-            "cutters",
-            "indicators",
-            "rigs",
-            "materials",
-            "setups",
-            "jobs",
-            "notes");
-    Bench bench =
-        new Bench(
-            file,
-            s.requiredText("bench"),
-            s.section("machine", "feed")
-                .flatMap(m -> m.quantity("feed", Dimension.VELOCITY, Bound.POSITIVE)),
-            named(s, "spindles", Spindle::of, Spindle::name),
-            named(s, "holders", Holder::of, Holder::name),
-            named(s, "cutters", Cutter::of, Cutter::name),
-            named(s, "indicators", Indicator::named, i -> i.name().orElseThrow()),
-            named(s, "rigs", Rig::named, r -> r.name().orElseThrow()),
-            s.items("materials"),
-            named(s, "setups", Setup::of, Setup::name),
-            named(s, "jobs", Job::of, Job::name),
-            trials);
+    Section s = Section.of(document, FIELDS);
+    Bench bench = bench(file, s, trials);
     for (Entry setup : s.items("setups")) {
       requireDefined(setup, "spindle", bench.spindles().stream().map(Spindle::name).toList());
       requireDefined(setup, "holder", bench.holders().stream().map(Holder::name).toList());
@@ -58,6 +45,23 @@ public final class BenchReader {
     }
     s.items("jobs").forEach(job -> requireDefined(job, "cutter", cutters(bench)));
     return bench;
+  }
+
+  private static Bench bench(String file, Section s, List<Trial> trials) {
+    return new Bench(
+        file,
+        s.requiredText("bench"),
+        s.section("machine", "feed")
+            .flatMap(m -> m.quantity("feed", Dimension.VELOCITY, Bound.POSITIVE)),
+        named(s, "spindles", Spindle::of, Spindle::name),
+        named(s, "holders", Holder::of, Holder::name),
+        named(s, "cutters", Cutter::of, Cutter::name),
+        named(s, "indicators", Indicator::named, i -> i.name().orElseThrow()),
+        named(s, "rigs", Rig::named, r -> r.name().orElseThrow()),
+        s.items("materials"),
+        named(s, "setups", Setup::of, Setup::name),
+        named(s, "jobs", Job::of, Job::name),
+        trials);
   }
 
   private static <T> List<T> named(

@@ -38,23 +38,24 @@ public record Cutter(
     Optional<Quantity> maxSpeed,
     Optional<String> notes) {
 
+  private static final String[] FIELDS = {
+    "name",
+    "kind",
+    "diameter",
+    "flutes",
+    "helix",
+    "flute-length",
+    "stickout",
+    "shank",
+    "modulus",
+    "strength",
+    "edge-radius",
+    "max-speed",
+    "notes"
+  };
+
   static Cutter of(Entry entry) {
-    Section s =
-        Section.of(
-            entry,
-            "name",
-            "kind",
-            "diameter",
-            "flutes",
-            "helix",
-            "flute-length",
-            "stickout",
-            "shank",
-            "modulus",
-            "strength",
-            "edge-radius",
-            "max-speed",
-            "notes");
+    Section s = Section.of(entry, FIELDS);
     return new Cutter(
         s.requiredText("name"),
         s.text("kind"),

@@ -29,19 +29,12 @@ public record Holder(
     Optional<Quantity> maxSpeed,
     Optional<String> notes) {
 
+  private static final String[] FIELDS = {
+    "name", "kind", "system", "bore", "range", "material", "class", "max-speed", "notes"
+  };
+
   static Holder of(Entry entry) {
-    Section s =
-        Section.of(
-            entry,
-            "name",
-            "kind",
-            "system",
-            "bore",
-            "range",
-            "material",
-            "class",
-            "max-speed",
-            "notes");
+    Section s = Section.of(entry, FIELDS);
     return new Holder(
         s.requiredText("name"),
         s.word("kind", "collet", "chuck", "sleeve", "other"),

@@ -39,22 +39,23 @@ public record Job(
   /** Force the workholding bears in the plane, and against lifting. */
   public record Workholding(Optional<Quantity> inPlane, Optional<Quantity> lift) {}
 
+  private static final String[] FIELDS = {
+    "name",
+    "material",
+    "cutter",
+    "feature",
+    "depth",
+    "width",
+    "length",
+    "tolerance",
+    "wall-share",
+    "finish",
+    "workholding",
+    "notes"
+  };
+
   static Job of(Entry entry) {
-    Section s =
-        Section.of(
-            entry,
-            "name",
-            "material",
-            "cutter",
-            "feature",
-            "depth",
-            "width",
-            "length",
-            "tolerance",
-            "wall-share",
-            "finish",
-            "workholding",
-            "notes");
+    Section s = Section.of(entry, FIELDS);
     return new Job(
         s.requiredText("name"),
         s.entry("material"),

@@ -36,7 +36,7 @@ public final class Section {
       if (!names.contains(name)) {
         Place place = fields.keyPlaces().getOrDefault(name, fields.place());
         throw looksParted(name)
-            ? Refused.at(place, "comma-parted", Arg.typed(name))
+            ? Refused.at(place.field(fields.place().field()), "comma-parted", Arg.typed(name))
             : Refused.at(
                 place, "field-unknown", Arg.typed(name), Arg.list(Nearest.first(name, names)));
       }

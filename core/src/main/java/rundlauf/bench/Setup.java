@@ -23,8 +23,12 @@ public record Setup(
     Optional<Quantity> stickout,
     Optional<String> notes) {
 
+  private static final String[] FIELDS = {
+    "name", "spindle", "holder", "cutter", "stickout", "notes"
+  };
+
   static Setup of(Entry entry) {
-    Section s = Section.of(entry, "name", "spindle", "holder", "cutter", "stickout", "notes");
+    Section s = Section.of(entry, FIELDS);
     return new Setup(
         s.requiredText("name"),
         s.requiredText("spindle"),

@@ -38,20 +38,21 @@ public record Spindle(
   /** From the nut's face to the middle of the clamp, and what is clamped: neck or body. */
   public record Nose(Optional<Quantity> toMount, Optional<String> clampedAt) {}
 
+  private static final String[] FIELDS = {
+    "name",
+    "drive",
+    "rotation",
+    "input",
+    "efficiency",
+    "supply",
+    "control",
+    "label-speed",
+    "nose",
+    "notes"
+  };
+
   static Spindle of(Entry entry) {
-    Section s =
-        Section.of(
-            entry,
-            "name",
-            "drive",
-            "rotation",
-            "input",
-            "efficiency",
-            "supply",
-            "control",
-            "label-speed",
-            "nose",
-            "notes");
+    Section s = Section.of(entry, FIELDS);
     return new Spindle(
         s.requiredText("name"),
         s.word("drive", "brushed-dc", "universal", "brushless", "induction", "other"),

@@ -97,7 +97,8 @@ public final class QuantityText {
       if (dimension == Dimension.NUMBER) {
         return Unit.ONE;
       }
-      String code = parts ? "unit-missing-or-comma" : "unit-missing";
+      boolean mayBeParted = parts && typed.matches("[-\u2212]?\\d+"); // 0.01 was not cut by a comma
+      String code = mayBeParted ? "unit-missing-or-comma" : "unit-missing";
       throw Refused.at(place, code, Arg.typed(typed), units(dimension));
     }
     Unit unit =

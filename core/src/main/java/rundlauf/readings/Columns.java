@@ -57,13 +57,8 @@ final class Columns {
 
   private static Refused unknown(Entry.Scalar header, String typed, List<Column> accepted) {
     List<String> shown = accepted.stream().map(Column::shown).toList();
-    return typed.isEmpty()
-        ? Refused.at(header.place(), "column-unnamed")
-        : Refused.at(
-            header.place(),
-            "column-unknown",
-            Arg.typed(typed),
-            Arg.list(Nearest.first(typed, shown)));
+    return Refused.at(
+        header.place(), "column-unknown", Arg.typed(typed), Arg.list(Nearest.first(typed, shown)));
   }
 
   private static Unit unit(Column column, String typed, Entry.Scalar header) {

@@ -10,9 +10,9 @@ import rundlauf.bench.Indicator;
 import rundlauf.bench.Section;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Format;
-import rundlauf.quantity.Place;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Unit;
 
 /**
  * The indicator of a trial, and the way from what its needle showed to metres along the measured
@@ -89,15 +89,20 @@ record DialReader(IndicatorLimits limits, Quantity grid, double cosine) {
    * A reading along the measured direction.
    *
    * @param shown what the needle showed [m]
-   * @param typed as it was typed, for the sentence
-   * @param place where
+   * @param cell as it was typed
+   * @param unit it was typed in
    * @return shown · cos(angle) [m]
    * @throws Refused when it does not lie on the grid that readings are said to be rounded to
    */
-  double along(double shown, String typed, Place place) {
+  double along(double shown, Entry.Scalar cell, Unit unit) {
     double steps = shown / grid.si();
     if (Math.abs(steps - Math.rint(steps)) > NEAR + Math.abs(steps) * 1e-12) {
-      throw Refused.at(place, "reading-off-grid", Arg.typed(typed), Arg.of(Format.typed(grid)));
+      throw Refused.at(
+          cell.place(),
+          "reading-off-grid",
+          Arg.typed(cell.text() + " " + unit.symbol()),
+          Arg.of(Format.typed(grid)),
+          Arg.of(grid.si() / 2, grid.unit()));
     }
     return shown * cosine;
   }

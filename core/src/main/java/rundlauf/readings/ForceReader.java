@@ -35,29 +35,34 @@ record ForceReader(Kind kind, double newtons, Measured scale) {
   static ForceReader read(String file, Section s, Columns columns, Optional<Bench> bench) {
     Kind kind = kind(columns);
     Optional<Rig> rig = rig(s, bench);
-    Measured one = Measured.exact(1, Unit.ONE);
     if (kind == Kind.LOAD) {
       if (rig.isPresent()) {
         throw Refused.at(columns.place("load"), "load-said-twice");
       }
-      return new ForceReader(kind, 1, one);
+      return new ForceReader(kind, 1, Measured.exact(1, Unit.ONE));
     }
     String record = rig.flatMap(Rig::name).map(name -> "rig/" + name).orElse(file);
+    ForceReader perKilogram = lever(record, rig);
+    if (kind == Kind.MASS) {
+      return perKilogram;
+    }
+    Quantity mass =
+        rig.flatMap(Rig::mass)
+            .orElseThrow(() -> Refused.at(columns.place("count"), "count-without-mass"));
+    Measured scale = with(perKilogram.scale(), record, "mass", Optional.of(mass), 1);
+    return new ForceReader(kind, perKilogram.newtons() * mass.si(), scale);
+  }
+
+  /** Force per kilogram: gravity, and what the lever makes of it. */
+  private static ForceReader lever(String record, Optional<Rig> rig) {
     Optional<Quantity> gravity = rig.flatMap(Rig::gravity);
-    double each = gravity.map(Quantity::si).orElse(STANDARD_GRAVITY);
-    Measured scale = with(one, record, "gravity", gravity, 1);
     Optional<Rig.Arms> arms = rig.flatMap(Rig::arms);
+    double newtons =
+        gravity.map(Quantity::si).orElse(STANDARD_GRAVITY) * arms.map(Rig.Arms::ratio).orElse(1.0);
+    Measured scale = with(Measured.exact(1, Unit.ONE), record, "gravity", gravity, 1);
     scale = with(scale, record, "load-arm", arms.map(Rig.Arms::loadArm), 1);
     scale = with(scale, record, "contact-arm", arms.map(Rig.Arms::contactArm), -1);
-    each *= arms.map(Rig.Arms::ratio).orElse(1.0);
-    if (kind == Kind.COUNT) {
-      Quantity mass =
-          rig.flatMap(Rig::mass)
-              .orElseThrow(() -> Refused.at(columns.place("count"), "count-without-mass"));
-      each *= mass.si();
-      scale = with(scale, record, "mass", Optional.of(mass), 1);
-    }
-    return new ForceReader(kind, each, scale);
+    return new ForceReader(Kind.MASS, newtons, scale);
   }
 
   /** The relative effect of one factor of the force; {@code sign} −1 for a divisor. */

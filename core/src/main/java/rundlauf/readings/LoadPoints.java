@@ -50,7 +50,7 @@ final class LoadPoints {
     points.add(
         new LoadReadings.Point(
             force.newtons(columns, row),
-            dial.along(columns.si(row, "reading"), typed.text(), typed.place()),
+            dial.along(columns.si(row, "reading"), typed, columns.unit("reading")),
             place,
             at,
             angle(row, "direction").orElse(0.0),

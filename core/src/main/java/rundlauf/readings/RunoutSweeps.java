@@ -53,7 +53,7 @@ final class RunoutSweeps {
     Key key = key(row);
     double swing = columns.notNegative(row, "swing");
     Entry.Scalar typed = columns.typed(row, "swing");
-    double along = dial.along(swing, typed.text(), typed.place());
+    double along = dial.along(swing, typed, columns.unit("swing"));
     return sweep(key, Samples.of(), Samples.of(), OptionalDouble.of(along), row.place().line());
   }
 
@@ -73,7 +73,7 @@ final class RunoutSweeps {
     for (Table.Row row : rows) {
       Entry.Scalar typed = columns.typed(row, "reading");
       angles.add(angle(row));
-      readings.add(dial.along(columns.si(row, "reading"), typed.text(), typed.place()));
+      readings.add(dial.along(columns.si(row, "reading"), typed, columns.unit("reading")));
     }
     WholeTurn.require(angles, rows.get(0).place());
     return sweep(

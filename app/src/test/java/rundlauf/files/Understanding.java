@@ -1,0 +1,24 @@
+package rundlauf.files;
+
+import java.util.Optional;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Trial;
+import rundlauf.readings.InspectionReader;
+import rundlauf.readings.LoadReader;
+import rundlauf.readings.RunoutReader;
+import rundlauf.readings.SpeedReader;
+import rundlauf.readings.TrialKind;
+
+/** Readings of a trial of whatever kind. */
+final class Understanding {
+  private Understanding() {}
+
+  static Record of(Trial trial, Optional<Bench> bench) {
+    return switch (TrialKind.of(trial)) {
+      case RUNOUT -> RunoutReader.read(trial, bench);
+      case SIDE_LOAD -> LoadReader.read(trial, bench);
+      case SPEED -> SpeedReader.read(trial, bench);
+      case INSPECTION -> InspectionReader.read(trial, bench);
+    };
+  }
+}
