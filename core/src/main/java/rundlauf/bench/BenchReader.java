@@ -36,6 +36,7 @@ public final class BenchReader {
             "setups",
             "jobs",
             "notes");
+    s.text("notes");
     Bench bench =
         new Bench(
             file,
