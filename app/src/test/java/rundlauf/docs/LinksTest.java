@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,23 @@ class LinksTest {
     }
     assertThat(broken).isEmpty();
     assertThat(seen).isGreaterThan(10);
+  }
+
+  @Test
+  void everyPageIsReachedFromTheReadme() {
+    Set<Path> reached = new TreeSet<>();
+    Deque<Path> open = new ArrayDeque<>(List.of(Pages.ROOT.resolve("README.md")));
+    while (!open.isEmpty()) {
+      Path page = open.pop();
+      if (reached.add(page)) {
+        targets(page).stream()
+            .filter(target -> target.matches("[^:]*\\.md(#.*)?"))
+            .map(target -> page.resolveSibling(target.replaceFirst("#.*", "")).normalize())
+            .filter(Files::exists)
+            .forEach(open::push);
+      }
+    }
+    assertThat(reached).containsExactlyInAnyOrderElementsOf(Pages.all());
   }
 
   private static List<String> targets(Path page) {
