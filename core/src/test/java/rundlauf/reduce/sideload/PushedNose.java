@@ -40,9 +40,20 @@ record PushedNose(
     double forceLimit) {
   static final double DIVISION = 10e-6;
 
+  static final TrialHead HEAD = head("push.yaml", Map.of());
+
+  static TrialHead head(String file, Map<String, String> conditions) {
+    return new TrialHead(
+        file, "side-load", Optional.empty(), Optional.empty(), Optional.empty(), conditions);
+  }
+
   /** One trial; the force's error and the dial's zero are drawn anew. */
   LoadReadings taken(Stream stream) {
-    double force = 1 + forceLimit * (2 * stream.uniform() - 1);
+    return taken(stream, 1 + forceLimit * (2 * stream.uniform() - 1), HEAD);
+  }
+
+  /** One trial with a lever that is off by a known factor. */
+  LoadReadings taken(Stream stream, double force, TrialHead head) {
     double zero = DIVISION * (stream.uniform() - 0.5);
     double[] needle = {Double.NaN};
     List<LoadReadings.Point> points = new ArrayList<>();
@@ -60,7 +71,7 @@ record PushedNose(
         add(points, sign, 0, 1, zero + rest(stream), stream, needle);
       }
     }
-    return readings(points);
+    return readings(points, forceLimit, dial(Optional.empty(), OptionalDouble.empty()), head);
   }
 
   private double pushed(double force, int sign, int branch) {
@@ -96,22 +107,13 @@ record PushedNose(
             points.size() + 1));
   }
 
-  private LoadReadings readings(List<LoadReadings.Point> points) {
-    return readings(points, forceLimit);
-  }
-
-  /** Points as a trial read with a dial of 0.01 mm divisions whose own limits are not stated. */
-  static LoadReadings readings(List<LoadReadings.Point> points, double forceLimit) {
+  /** Points as a trial. */
+  static LoadReadings readings(
+      List<LoadReadings.Point> points, double forceLimit, IndicatorLimits dial, TrialHead head) {
     Measured one = Measured.exact(1, Unit.ONE);
     return new LoadReadings(
-        new TrialHead(
-            "push.yaml",
-            "side-load",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Map.of()),
-        dial(Optional.empty(), OptionalDouble.empty()),
+        head,
+        dial,
         forceLimit > 0
             ? one.with(Cause.rectangular("rig/lever", "arms"), forceLimit / Math.sqrt(3))
             : one,
@@ -124,10 +126,15 @@ record PushedNose(
 
   static IndicatorLimits dial(
       Optional<IndicatorLimits.LimitOfError> limit, OptionalDouble hysteresis) {
+    return dial(DIVISION, limit, hysteresis);
+  }
+
+  static IndicatorLimits dial(
+      double step, Optional<IndicatorLimits.LimitOfError> limit, OptionalDouble hysteresis) {
     return new IndicatorLimits(
         "indicator/dial",
-        DIVISION,
-        DIVISION,
+        step,
+        step,
         limit,
         hysteresis,
         OptionalDouble.empty(),

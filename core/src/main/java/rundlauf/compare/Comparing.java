@@ -1,0 +1,181 @@
+package rundlauf.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rundlauf.compare.Compared.Good;
+import rundlauf.compare.Comparison.Difference;
+import rundlauf.compare.Comparison.Verdict;
+import rundlauf.maths.Draws;
+import rundlauf.quantity.Drawn;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.runout.Runout;
+
+/** Sets setups side by side. */
+public final class Comparing {
+  /**
+   * What the odds must reach for a verdict: the conformance probability that ISO 14253-1:2017 asks
+   * by default (from memory).
+   */
+  private static final double PROVEN = 0.95;
+
+  /** Codes of cautions that make a figure another one than its name says. */
+  private static final List<String> ANOTHER_FIGURE =
+      List.of("side-load-secant", "side-load-play-lower-bound");
+
+  private static final double SAME_STATION = 1e-4;
+
+  private Comparing() {}
+
+  /**
+   * Differences of every pair of setups.
+   *
+   * @param setups with results reduced with the same {@code draws}, so that common causes cancel
+   * @param draws count and seed
+   * @return for each pair and each figure that either has: a − b [SI] by draws, the probability
+   *     that a's is smaller, and "better" only where it is at least 95 % and nothing but the setups
+   *     differs
+   * @see "docs/methods/compare.md"
+   */
+  public static Comparison compare(List<SetupResults> setups, Draws draws) {
+    List<Comparison.Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < setups.size(); i++) {
+      for (int j = i + 1; j < setups.size(); j++) {
+        pairs.add(pair(setups.get(i), setups.get(j), draws));
+      }
+    }
+    return new Comparison(setups.stream().map(SetupResults::name).toList(), pairs);
+  }
+
+  private static Comparison.Pair pair(SetupResults a, SetupResults b, Draws draws) {
+    List<Difference> differences = new ArrayList<>();
+    for (Compared one : Compared.ALL) {
+      Optional<Side> first = side(a, one);
+      Optional<Side> second = side(b, one);
+      if (first.isPresent() && second.isPresent()) {
+        for (Both both : both(one, first.get().result(), second.get().result())) {
+          differences.add(difference(one, both, first.get(), second.get(), draws));
+        }
+      }
+    }
+    return new Comparison.Pair(a.name(), b.name(), differences);
+  }
+
+  /** One setup's result of the kind compared. */
+  private record Side(String name, Reduced result) {}
+
+  private static Optional<Side> side(SetupResults setup, Compared one) {
+    return setup.of(one.kind()).map(result -> new Side(setup.name(), result));
+  }
+
+  /** A figure of both setups, at a station where it has one. */
+  private record Both(OptionalDouble station, Figure a, Figure b) {}
+
+  private static List<Both> both(Compared one, Reduced a, Reduced b) {
+    if (one.path().equals(Compared.STATION_TIR)) {
+      return stations((Runout) a, (Runout) b);
+    }
+    Figure ofA = a.figures().get(one.path());
+    Figure ofB = b.figures().get(one.path());
+    return ofA == null || ofB == null || !(ofA.known() || ofB.known())
+        ? List.of()
+        : List.of(new Both(OptionalDouble.empty(), ofA, ofB));
+  }
+
+  /** The first sweep of each station that both were read at. */
+  private static List<Both> stations(Runout a, Runout b) {
+    List<Both> all = new ArrayList<>();
+    List<Double> seen = new ArrayList<>();
+    for (Runout.Station station : a.stations()) {
+      OptionalDouble at = station.sweep().station();
+      if (at.isEmpty() || seen.stream().anyMatch(s -> near(s, at.getAsDouble()))) {
+        continue;
+      }
+      seen.add(at.getAsDouble());
+      b.stations().stream()
+          .filter(s -> s.sweep().station().isPresent())
+          .filter(s -> near(s.sweep().station().getAsDouble(), at.getAsDouble()))
+          .findFirst()
+          .ifPresent(s -> all.add(new Both(at, station.tir(), s.tir())));
+    }
+    return all;
+  }
+
+  private static boolean near(double a, double b) {
+    return Math.abs(a - b) <= SAME_STATION;
+  }
+
+  private static Difference difference(Compared one, Both both, Side a, Side b, Draws draws) {
+    List<Condition> conditions = Fairness.of(a.result(), b.result(), one.path());
+    List<Saying> because = new ArrayList<>(Fairness.differing(conditions));
+    because.addAll(anotherFigure(one, a.result()));
+    because.addAll(anotherFigure(one, b.result()));
+    Figure difference = less(both.a(), both.b(), draws);
+    OptionalDouble smaller =
+        difference instanceof Drawn d ? OptionalDouble.of(smaller(d)) : OptionalDouble.empty();
+    Verdict verdict = verdict(one.good(), smaller, because.isEmpty());
+    return new Difference(
+        one.kind(),
+        one.path(),
+        both.station(),
+        both.a(),
+        both.b(),
+        difference,
+        smaller,
+        verdict,
+        named(verdict, one.good(), smaller, a.name(), b.name()),
+        because,
+        Fairness.unsaid(conditions));
+  }
+
+  private static List<Saying> anotherFigure(Compared one, Reduced result) {
+    return result.cautions().stream()
+        .filter(s -> ANOTHER_FIGURE.contains(s.code()))
+        .filter(s -> s.about().equals("play") == one.path().equals("play"))
+        .toList();
+  }
+
+  private static Figure less(Figure a, Figure b, Draws draws) {
+    if (a instanceof Missing missing) {
+      return missing;
+    }
+    return b instanceof Missing missing
+        ? missing
+        : Drawn.through(v -> v[0] - v[1], a.unit(), draws, a, b);
+  }
+
+  /** Draws on which neither is smaller count half for each. */
+  private static double smaller(Drawn difference) {
+    double over = difference.probabilityOver(0);
+    double even = difference.probabilityOver(-Double.MIN_VALUE) - over;
+    return 1 - over - even / 2;
+  }
+
+  private static Verdict verdict(Good good, OptionalDouble smaller, boolean fair) {
+    if (smaller.isEmpty()) {
+      return Verdict.MISSING;
+    }
+    if (!fair) {
+      return Verdict.NOT_FAIR;
+    }
+    double odds = Math.max(smaller.getAsDouble(), 1 - smaller.getAsDouble());
+    if (odds < PROVEN) {
+      return Verdict.NOT_PROVEN;
+    }
+    return good == Good.NEITHER ? Verdict.SMALLER : Verdict.BETTER;
+  }
+
+  private static Optional<String> named(
+      Verdict verdict, Good good, OptionalDouble smaller, String a, String b) {
+    boolean aSmaller = smaller.orElse(0) > 0.5;
+    return switch (verdict) {
+      case BETTER -> Optional.of(aSmaller == (good == Good.SMALLER) ? a : b);
+      case SMALLER -> Optional.of(aSmaller ? a : b);
+      case NOT_PROVEN, NOT_FAIR, MISSING -> Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,127 @@
+package rundlauf.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.readings.LoadReadings;
+import rundlauf.readings.TrialHead;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.runout.Runout;
+import rundlauf.reduce.sideload.SideLoad;
+
+/**
+ * What must be the same for "better" to be said: pin, station, direction, reference, nut, warmth.
+ */
+final class Fairness {
+  /** Lengths set with a rule: 2 % of a contact at 10 mm is 0.2 mm; our choice. */
+  private static final double LENGTH = 0.02;
+
+  /** Nut torque by a wrench of 10 % (common practice, no source). */
+  private static final double TORQUE = 0.1;
+
+  /** Warm-up times, of which the last minutes move little; our choice. */
+  private static final double WARMTH = 0.25;
+
+  private Fairness() {}
+
+  /** Conditions that matter to one figure of two results of one kind. */
+  static List<Condition> of(Reduced a, Reduced b, String figure) {
+    List<Condition> all = new ArrayList<>();
+    stated(all, a, b, "warm-up", WARMTH);
+    if (a instanceof Runout first && b instanceof Runout second) {
+      stated(all, a, b, "nut", TORQUE);
+      stated(all, a, b, "pin", 0);
+      stated(all, a, b, "turned-by", 0);
+      if (figure.contains("tip") || figure.startsWith("nextClamping")) {
+        add(all, "tip-height", first, second, r -> length(r.axis().tip().distance()), LENGTH);
+      }
+    }
+    if (a instanceof SideLoad first && b instanceof SideLoad second) {
+      stated(all, a, b, "nut", TORQUE);
+      stated(all, a, b, "pin", 0);
+      stated(all, a, b, "rotor", 0);
+      ofPush(all, first.readings(), second.readings());
+    }
+    return all;
+  }
+
+  private static void ofPush(List<Condition> all, LoadReadings a, LoadReadings b) {
+    add(all, "reference", a, b, LoadReadings::reference, 0);
+    add(all, "contact", a, b, r -> r.contact().map(Fairness::length), LENGTH);
+    add(all, "shank", a, b, r -> r.body().map(body -> length(body.diameter())), LENGTH);
+    add(all, "place", a, b, r -> first(r).map(LoadReadings.Point::place), 0);
+    add(all, "dial-height", a, b, r -> first(r).flatMap(p -> p.at()).map(Fairness::length), LENGTH);
+    add(all, "direction", a, b, r -> first(r).map(p -> axis(p.direction())), 0);
+  }
+
+  /** Sayings of what differs. */
+  static List<Saying> differing(List<Condition> conditions) {
+    return conditions.stream()
+        .filter(c -> !c.same())
+        .map(
+            c ->
+                Saying.of(
+                    "compare-differs",
+                    c.name(),
+                    Arg.of(c.name()),
+                    Arg.of(c.ofA().orElse("?")),
+                    Arg.of(c.ofB().orElse("?"))))
+        .toList();
+  }
+
+  /** Sayings of what neither states. */
+  static List<Saying> unsaid(List<Condition> conditions) {
+    return conditions.stream()
+        .filter(Condition::unsaid)
+        .map(c -> Saying.of("compare-not-said", c.name(), Arg.of(c.name())))
+        .toList();
+  }
+
+  private static void stated(
+      List<Condition> all, Reduced a, Reduced b, String name, double tolerance) {
+    add(all, name, a.head(), b.head(), head -> condition(head, name), tolerance);
+  }
+
+  private static Optional<String> condition(TrialHead head, String name) {
+    return Optional.ofNullable(head.conditions().get(name));
+  }
+
+  private static <T> void add(
+      List<Condition> all,
+      String name,
+      T a,
+      T b,
+      Function<T, Optional<String>> stated,
+      double tolerance) {
+    all.add(Condition.of(name, stated.apply(a), stated.apply(b), tolerance));
+  }
+
+  private static Optional<LoadReadings.Point> first(LoadReadings readings) {
+    return readings.points().stream().filter(p -> p.load() > 0).findFirst();
+  }
+
+  private static Optional<String> length(OptionalDouble metres) {
+    return metres.isPresent() ? Optional.of(length(metres.getAsDouble())) : Optional.empty();
+  }
+
+  private static String length(Quantity quantity) {
+    return length(quantity.si());
+  }
+
+  private static String length(double metres) {
+    return String.format(Locale.ROOT, "%.3f mm", Unit.MILLIMETRE.fromSi(metres));
+  }
+
+  /** To and fro is one axis; to whole degrees. */
+  private static String axis(double direction) {
+    long degrees = Math.floorMod(Math.round(Unit.DEGREE.fromSi(direction)), 180L);
+    return degrees + " deg";
+  }
+}
