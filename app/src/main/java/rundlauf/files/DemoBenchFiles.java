@@ -46,12 +46,12 @@ public final class DemoBenchFiles {
   public static void refuseUsed(Path folder) throws IOException {
     Place place = new Place(folder.toString(), 0, 0, "");
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw Refused.at(place, "demo-folder-is-file", Arg.of(folder.toString()));
+      throw Refused.at(place, "demo-folder-is-file", Arg.typed(folder.toString()));
     }
     if (Files.isDirectory(folder)) {
       try (Stream<Path> within = Files.list(folder)) {
         if (within.findAny().isPresent()) {
-          throw Refused.at(place, "demo-folder-used", Arg.of(folder.toString()));
+          throw Refused.at(place, "demo-folder-used", Arg.typed(folder.toString()));
         }
       }
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rundlauf.quantity.Refused;
+import rundlauf.render.Sentences;
 
 class DemoBenchFilesTest {
   private static final Path SOURCE = Path.of("..", "demo", "bench");
@@ -36,7 +37,15 @@ class DemoBenchFilesTest {
     Path mine = Files.writeString(folder.resolve("bench.yaml"), "mine");
     assertThatThrownBy(() -> DemoBenchFiles.unpack(folder))
         .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.saying().code()).isEqualTo("demo-folder-used"));
+            Refused.class,
+            r ->
+                assertThat(Sentences.refusal(r).line())
+                    .isEqualTo(
+                        folder
+                            + ": the folder \""
+                            + folder
+                            + "\" is not empty, and nothing in it is to be overwritten — name a"
+                            + " folder that is new or empty, or leave out --out to have one made"));
     assertThat(mine).hasContent("mine");
     try (var within = Files.list(folder)) {
       assertThat(within).containsExactly(mine);
