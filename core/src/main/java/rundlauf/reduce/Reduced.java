@@ -2,6 +2,7 @@ package rundlauf.reduce;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialHead;
@@ -21,4 +22,12 @@ public interface Reduced {
 
   /** What would make the figures better. */
   List<Saying> advice();
+
+  /** The same with these cautions before its own. */
+  Reduced withCautions(List<Saying> more);
+
+  /** Both lists, one after the other. */
+  static List<Saying> joined(List<Saying> first, List<Saying> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
+  }
 }

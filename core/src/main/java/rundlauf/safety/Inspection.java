@@ -32,4 +32,9 @@ public record Inspection(
   public Map<String, Figure> figures() {
     return Map.of();
   }
+
+  @Override
+  public Inspection withCautions(List<Saying> more) {
+    return new Inspection(head, readings, hold, because, Reduced.joined(more, cautions), advice);
+  }
 }

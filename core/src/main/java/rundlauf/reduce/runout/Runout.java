@@ -112,4 +112,16 @@ public record Runout(
     all.put("nextClamping.tir", nextClamping.tir());
     return all;
   }
+
+  @Override
+  public Runout withCautions(List<Saying> more) {
+    return new Runout(
+        head,
+        stations,
+        axis,
+        clampingScatter,
+        nextClamping,
+        Reduced.joined(more, cautions),
+        advice);
+  }
 }

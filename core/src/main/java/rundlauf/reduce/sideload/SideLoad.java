@@ -65,4 +65,21 @@ public record SideLoad(
     all.put("setupStiffness", setupStiffness);
     return all;
   }
+
+  @Override
+  public SideLoad withCautions(List<Saying> more) {
+    return new SideLoad(
+        head,
+        readings,
+        stiffness,
+        compliance,
+        play,
+        hysteresis,
+        straightness,
+        shankCompliance,
+        setupStiffness,
+        lines,
+        Reduced.joined(more, cautions),
+        advice);
+  }
 }

@@ -63,4 +63,20 @@ public record Speed(
     all.put("saturatesAbove", saturatesAbove);
     return all;
   }
+
+  @Override
+  public Speed withCautions(List<Saying> more) {
+    return new Speed(
+        head,
+        readings,
+        curve,
+        usableMin,
+        usableMax,
+        settingFor,
+        droop,
+        deadBelow,
+        saturatesAbove,
+        Reduced.joined(more, cautions),
+        advice);
+  }
 }

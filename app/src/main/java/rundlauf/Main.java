@@ -1,0 +1,40 @@
+package rundlauf;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.util.List;
+import rundlauf.cli.CommandLines;
+import rundlauf.cli.Console;
+import rundlauf.cli.ReduceCommand;
+import rundlauf.files.DiskTrials;
+import rundlauf.maths.Work;
+import rundlauf.usecase.ReduceTrial;
+
+/** Puts the program together and runs it. */
+public final class Main {
+  private Main() {}
+
+  /** The command line; ends the process with the command's exit status. */
+  public static void main(String[] args) {
+    var out = new FileOutputStream(FileDescriptor.out);
+    var err = new FileOutputStream(FileDescriptor.err);
+    boolean debug = System.getenv("RUNDLAUF_DEBUG") != null;
+    System.exit(run(out, err, debug, args));
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param out where results go
+   * @param err where refusals and mistakes go
+   * @param debug whether the details of a fault of ours are printed
+   * @return the exit status
+   */
+  public static int run(OutputStream out, OutputStream err, boolean debug, String... args) {
+    var console = new Console(out, err, debug);
+    var disk = new DiskTrials();
+    var reduce = new ReduceCommand(new ReduceTrial(disk, Work.sequential()), console);
+    return CommandLines.run(List.of(reduce), console, args);
+  }
+}

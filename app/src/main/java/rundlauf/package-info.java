@@ -1,0 +1,5 @@
+/** Where everything is put together. */
+@NullMarked
+package rundlauf;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package rundlauf.render.plain;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Figure;
+import rundlauf.reduce.sideload.SideLoad;
+
+/** The figures of a side-load trial as text. */
+final class SideLoadText {
+  /** Under this probability a straight line does not fit; common practice, no source. */
+  private static final double BENT = 0.05;
+
+  private SideLoadText() {}
+
+  static void write(Sheet sheet, SideLoad load) {
+    Map<String, Figure> whole = new LinkedHashMap<>();
+    whole.put("label-stiffness", load.stiffness());
+    whole.put("label-compliance", load.compliance());
+    whole.put("label-play", load.play());
+    whole.put("label-hysteresis", load.hysteresis());
+    sheet.group("heading-under-load", List.of(), whole);
+    load.straightness().ifPresent(test -> straightness(sheet, test));
+    Map<String, Figure> parted = new LinkedHashMap<>();
+    parted.put("label-setup-stiffness", load.setupStiffness());
+    parted.put("label-shank-compliance", load.shankCompliance());
+    sheet.group("heading-without-shank", List.of(), parted);
+    Blame.write(sheet, sheet.word("label-stiffness"), load.stiffness(), load.head().file());
+    Blame.write(sheet, sheet.word("label-play"), load.play(), load.head().file());
+  }
+
+  private static void straightness(Sheet sheet, SideLoad.Straightness test) {
+    String code = test.p() < BENT ? "straightness-bent" : "straightness-straight";
+    sheet.row(sheet.word("label-straightness"), sheet.word(code, Arg.number(test.p())));
+  }
+}

@@ -1,0 +1,69 @@
+package rundlauf.usecase;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Trial;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.readings.InspectionReader;
+import rundlauf.readings.LoadReader;
+import rundlauf.readings.LoadReadings;
+import rundlauf.readings.RunoutReader;
+import rundlauf.readings.SpeedReader;
+import rundlauf.readings.TrialKind;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.runout.RunoutReduction;
+import rundlauf.reduce.sideload.SideLoadReduction;
+import rundlauf.reduce.speed.Speed;
+import rundlauf.reduce.speed.SpeedReduction;
+import rundlauf.safety.InspectionReduction;
+import rundlauf.safety.SetupCautions;
+
+/** A trial as typed, understood and reduced by its kind, with the cautions of its setup. */
+final class Reduction {
+  private Reduction() {}
+
+  static Reduced of(Trial trial, Optional<Bench> bench, Draws draws, Work work) {
+    return switch (TrialKind.of(trial)) {
+      case RUNOUT -> {
+        var readings = RunoutReader.read(trial, bench);
+        yield cautioned(
+            RunoutReduction.reduce(readings, draws, work), bench, readings.gaugeDiameter());
+      }
+      case SIDE_LOAD -> {
+        var readings = LoadReader.read(trial, bench);
+        yield cautioned(SideLoadReduction.reduce(readings, draws, work), bench, pin(readings));
+      }
+      case SPEED -> {
+        var readings = SpeedReader.read(trial, bench);
+        yield cautioned(SpeedReduction.reduce(readings, draws), bench, OptionalDouble.empty());
+      }
+      case INSPECTION -> {
+        var readings = InspectionReader.read(trial, bench);
+        yield cautioned(InspectionReduction.reduce(readings), bench, OptionalDouble.empty());
+      }
+    };
+  }
+
+  private static OptionalDouble pin(LoadReadings readings) {
+    return readings.body().isPresent()
+        ? OptionalDouble.of(readings.body().get().diameter().si())
+        : OptionalDouble.empty();
+  }
+
+  private static Reduced cautioned(Reduced result, Optional<Bench> bench, OptionalDouble pin) {
+    var setup = bench.flatMap(b -> result.head().setup().flatMap(b::setup));
+    if (setup.isEmpty()) {
+      return result;
+    }
+    return result.withCautions(
+        SetupCautions.of(bench.orElseThrow(), setup.get(), pin, top(result)));
+  }
+
+  private static OptionalDouble top(Reduced result) {
+    return result instanceof Speed speed && speed.usableMax().known()
+        ? OptionalDouble.of(speed.usableMax().value())
+        : OptionalDouble.empty();
+  }
+}

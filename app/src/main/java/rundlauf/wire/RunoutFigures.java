@@ -1,0 +1,84 @@
+package rundlauf.wire;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.Runout;
+
+/** The figures of a runout trial. */
+final class RunoutFigures {
+  private static final List<String> CIRCLES = List.of("lsc", "mzc", "mcc", "mic");
+
+  private RunoutFigures() {}
+
+  static List<Saying> write(JsonLine json, Runout runout) {
+    json.list("stations", runout.stations(), station -> station(json, station));
+    json.object("axis", () -> axis(json, runout.axis()));
+    json.list("parts", List.of(), part -> {});
+    json.figure("clampingScatter", runout.clampingScatter());
+    json.object("bestClocking", () -> bestClocking(json));
+    json.object(
+        "nextClamping",
+        () -> {
+          json.number("at_mm", runout.nextClamping().at(), Unit.MILLIMETRE);
+          json.figure("eccentricity", runout.nextClamping().eccentricity());
+          json.figure("tir", runout.nextClamping().tir());
+        });
+    return List.of(Saying.of("parts-not-separated", "parts"));
+  }
+
+  private static void station(JsonLine json, Runout.Station station) {
+    var sweep = station.sweep();
+    json.number("station_mm", sweep.station(), Unit.MILLIMETRE);
+    json.count("clamping", sweep.clamping());
+    json.number("collet_deg", sweep.collet(), Unit.DEGREE);
+    json.number("shank_deg", sweep.shank(), Unit.DEGREE);
+    json.count("readings", sweep.reading().size());
+    json.figure("swing", station.swing());
+    json.figure("tir", station.tir());
+    json.figure("eccentricity", station.eccentricity());
+    json.figure("highSpot", station.highSpot());
+    json.list(
+        "harmonics",
+        station.harmonics(),
+        harmonic -> {
+          json.count("order", harmonic.order());
+          json.figure("amplitude", harmonic.amplitude());
+          json.figure("highSpot", harmonic.highSpot());
+        });
+    json.figure("scatter", station.scatter());
+    json.figure("synchronous", notYet("turns-not-split"));
+    json.figure("asynchronous", notYet("turns-not-split"));
+    json.object(
+        "roundness",
+        () -> CIRCLES.forEach(circle -> json.figure(circle, notYet("roundness-not-reduced"))));
+  }
+
+  private static void axis(JsonLine json, Runout.Axis axis) {
+    json.figure("tilt", axis.tilt());
+    json.figure("tiltHighSpot", axis.tiltHighSpot());
+    json.object(
+        "tip",
+        () -> {
+          json.number("distance_mm", axis.tip().distance(), Unit.MILLIMETRE);
+          json.figure("tir", axis.tip().tir());
+          json.figure("eccentricity", axis.tip().eccentricity());
+          json.figure("highSpot", axis.tip().highSpot());
+        });
+  }
+
+  private static void bestClocking(JsonLine json) {
+    json.number("station_mm", OptionalDouble.empty(), Unit.MILLIMETRE);
+    json.number("collet_deg", OptionalDouble.empty(), Unit.DEGREE);
+    json.number("shank_deg", OptionalDouble.empty(), Unit.DEGREE);
+    json.figure("tir", notYet("clocking-not-reduced"));
+    json.figure("insteadOf", notYet("clocking-not-reduced"));
+    json.why("why", Saying.of("clocking-not-reduced", "bestClocking"));
+  }
+
+  private static Missing notYet(String code) {
+    return new Missing(Unit.MICROMETRE, Saying.of(code, ""));
+  }
+}
