@@ -61,7 +61,7 @@ final class ChartData {
   }
 
   private void polar(ObjectNode node, Chart.Polar chart) {
-    name(node, "readings", "fit", "band", "mean-circle");
+    name(node, "readings", "fit", "band");
     node.put("unit", FigureText.symbol(chart.length().unit()));
     node.set("span", number(chart.span(), chart.length()));
     node.set("angles", row(chart.angles(), chart.angle()));
@@ -73,7 +73,7 @@ final class ChartData {
   }
 
   private void load(ObjectNode node, Chart.LoadLoop chart) {
-    name(node, "load-axis", "reading-axis", "rising", "falling");
+    name(node, "load-axis", "reading-axis");
     ArrayNode loops = node.putArray("loops");
     for (Chart.Loop loop : chart.loops()) {
       ObjectNode one = loops.addObject().put("name", words.say(loop.name()));

@@ -48,19 +48,21 @@
   const polar = (c) => {
     const round = (rs) => pairs(rs, c.fitAngles);
     const on = { coordinateSystem: "polar" };
-    const meanCircle = c.fitAngles.map((a) => [0, a]);
+    const inner = -1.5 * c.span;
+    const label = (r) => (Math.abs(r) === c.span || r === 0 ? (r > 0 ? "+" + r + " " + c.unit : r) : "");
     return {
       ...base(),
-      polar: { radius: "70%", center: ["50%", "46%"] },
+      polar: { radius: "72%", center: ["50%", "46%"] },
       angleAxis: { type: "value", min: 0, max: 360, startAngle: 90, interval: 45,
-        axisLabel: { color: colour("ink"), formatter: "{value}°" },
+        axisLabel: { color: colour("ink"), formatter: "{value}°", margin: 5 }, axisTick: { show: false },
         axisLine: { lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } } },
-      radiusAxis: { type: "value", min: -2 * c.span, max: c.span, interval: c.span, z: 4,
-        axisLabel: { color: colour("ink"), formatter: (r) => (r <= -2 * c.span ? "" : r === c.span ? r + " " + c.unit : r) },
-        axisLine: { lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } } },
+      radiusAxis: { type: "value", min: inner, max: c.span, interval: c.span / 2, z: 4,
+        axisLabel: { color: colour("ink"), formatter: label, backgroundColor: colour("sheet"), padding: [1, 2] },
+        axisTick: { show: false }, axisLine: { lineStyle: { color: colour("grid") } },
+        splitLine: { lineStyle: { color: colour("grid") } } },
       series: [
-        line(c.words["mean-circle"], meanCircle, { ...on, lineStyle: { color: colour("soft"), width: 1, type: "dashed" },
-          itemStyle: { color: colour("soft") }, silent: true, z: 1 }),
+        line("", c.fitAngles.map((a) => [0, a]), { ...on, silent: true, z: 1,
+          lineStyle: { color: colour("soft"), width: 1, type: "dashed" } }),
         band(c.words.band, round(c.low), round(c.high), on),
         line(c.words.fit, round(c.fit), { ...on, silent: true }),
         dots(c.words.readings, pairs(c.readings, c.angles), { ...on,
@@ -80,7 +82,7 @@
     c.lines.forEach((l) => series.push(line(l.name, pairs(l.loads, l.readings), { silent: true })));
     return {
       ...base(),
-      grid: { left: 14, right: 18, top: 14, bottom: 64, containLabel: true },
+      grid: { left: 30, right: 18, top: 14, bottom: 64, containLabel: true },
       xAxis: axis(c.words["load-axis"]), yAxis: axis(c.words["reading-axis"], { nameGap: 40 }), series,
     };
   };
@@ -93,7 +95,7 @@
     const tip = { formatter: (p) => p.value[0] + " " + c.settingUnit + ": " + p.value[1] + " rpm" };
     return {
       ...base(),
-      grid: { left: 14, right: 18, top: 24, bottom: 64, containLabel: true },
+      grid: { left: 30, right: 18, top: 24, bottom: 64, containLabel: true },
       xAxis: axis(c.words["setting-axis"]), yAxis: axis(c.words["speed-axis"], { nameGap: 54 }),
       series: [
         band(c.words.band, pairs(c.curveSettings, c.low), pairs(c.curveSettings, c.high), { encode: { x: -1, y: -1 } }),
@@ -105,15 +107,16 @@
     };
   };
 
+  // Each bar's name stands over it, so that long names fit a narrow page.
   const budget = (c) => ({
     ...base(),
     legend: { show: false },
-    grid: { left: 8, right: 60, top: 8, bottom: 44, containLabel: true },
-    xAxis: axis(c.words["u-axis"], { min: 0 }),
-    yAxis: { type: "category", inverse: true, data: c.bars.map((b) => b.name), axisTick: { show: false },
+    grid: { left: 8, right: 60, top: 8, bottom: 44 },
+    xAxis: axis(c.words["u-axis"] + ", " + c.unit, { min: 0, axisLabel: { color: colour("ink"), hideOverlap: true, align: "left" } }),
+    yAxis: { type: "category", inverse: true, data: c.bars.map((b) => b.name), axisTick: { show: false }, z: 4,
       axisLine: { lineStyle: { color: colour("soft") } },
-      axisLabel: { color: colour("ink"), width: 150, overflow: "break", interval: 0, lineHeight: 15 } },
-    series: [{ type: "bar", barMaxWidth: 22, itemStyle: { color: colour("bar") },
+      axisLabel: { color: colour("ink"), inside: true, interval: 0, verticalAlign: "bottom", padding: [0, 0, 9, 0] } },
+    series: [{ type: "bar", barWidth: 14, itemStyle: { color: colour("bar") },
       tooltip: { formatter: (p) => p.name + ": " + p.value + " " + c.unit },
       label: { show: true, position: "right", color: colour("ink"), formatter: (p) => c.bars[p.dataIndex].share + " %" },
       data: c.bars.map((b) => b.u) }],
@@ -126,6 +129,9 @@
     charts.forEach((c) => {
       const plot = document.querySelector('[data-chart="' + c.id + '"]');
       plot.classList.add("drawn");
+      if (c.kind === "budget") {
+        plot.style.height = 60 + 46 * c.bars.length + "px";
+      }
       const chart = echarts.init(plot);
       chart.setOption(options[c.kind](c));
       drawn.push(chart);

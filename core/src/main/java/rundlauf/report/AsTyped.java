@@ -34,9 +34,8 @@ final class AsTyped {
             Table.heading("report-column-field"),
             Table.heading("report-column-typed"));
     List<Block> blocks = new ArrayList<>();
-    Remarks.Remark back =
-        new Remarks.Remark(Saying.of("report-back-to-figures", ""), sheet.section());
-    blocks.add(new Remarks(Remarks.Tone.NOTE, List.of(back)));
+    Cell back = new Cell.Link(Saying.of("report-back-to-figures", ""), sheet.section());
+    blocks.add(new Remarks(Remarks.Tone.NOTE, List.of(Remarks.Remark.of(back))));
     Saying caption = Saying.of("report-fields-caption", "", Arg.of(trial.file()));
     blocks.add(new Table(caption, columns, fields, Table.Kind.READINGS));
     trial.readings().ifPresent(table -> blocks.add(readings(sheet, table)));

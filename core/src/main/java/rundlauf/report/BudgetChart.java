@@ -21,9 +21,9 @@ final class BudgetChart {
    * The budget of a figure; empty when the figure is missing or exact.
    *
    * @param name ends the chart's id
-   * @param of the figure's word
+   * @param caption what it is the budget of
    */
-  static Optional<Chart> of(Sheet sheet, String name, Saying of, Figure figure) {
+  static Optional<Chart> of(Sheet sheet, String name, Saying caption, Figure figure) {
     List<Figure.Share> shares = figure.budget().stream().filter(s -> s.u() > 0).toList();
     if (shares.isEmpty()) {
       return Optional.empty();
@@ -34,7 +34,6 @@ final class BudgetChart {
       bars.add(new Chart.Bar(new Cell.Blame(s.cause()), s.u(), s.u() * s.u() / variance));
     }
     Scale u = scale(figure.unit(), shares.get(0).u());
-    Saying caption = Saying.of("report-budget", of.code());
     Saying summary = Saying.of("report-budget-summary", "");
     Table twin = twin(caption, bars, u);
     return Optional.of(

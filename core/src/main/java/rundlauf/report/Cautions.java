@@ -18,7 +18,8 @@ final class Cautions {
 
   static Section section(BenchResults results, List<Sheet> sheets) {
     List<Section> parts = new ArrayList<>();
-    List<Remark> unseen = new ArrayList<>();
+    List<Saying> general = new ArrayList<>();
+    general.add(Saying.of("report-defer", ""));
     Set<String> spindles = new LinkedHashSet<>();
     results.setups().forEach(s -> spindles.add(s.spindle()));
     for (String spindle : spindles) {
@@ -26,48 +27,40 @@ final class Cautions {
       switch (SpindleState.of(last)) {
         case HELD -> parts.add(held(spindle, last.orElseThrow(), parts.size()));
         case NOT_INSPECTED ->
-            unseen.add(
-                new Remark(Saying.of("report-spindle-not-inspected", "", Arg.of(spindle)), ""));
+            general.add(Saying.of("report-spindle-not-inspected", "", Arg.of(spindle)));
         case INSPECTED -> {}
       }
     }
-    readings(sheets).ifPresent(parts::add);
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Remarks.of(Tone.CAUTION, List.of(Saying.of("report-defer", ""))));
-    if (!unseen.isEmpty()) {
-      blocks.add(new Remarks(Tone.CAUTION, unseen));
-    }
-    return new Section(ID, Saying.of("report-cautions", ""), blocks, parts);
+    fromReadings(sheets).ifPresent(parts::add);
+    Block first = Remarks.of(Tone.CAUTION, general);
+    return new Section(ID, Saying.of("report-cautions", ""), List.of(first), parts);
   }
 
   private static Section held(String spindle, SpindleState.Inspected last, int number) {
     List<Remark> because = new ArrayList<>();
-    for (Saying reason : last.inspection().because()) {
-      because.add(new Remark(reason, last.sheet().readings()));
-    }
+    last.inspection().because().forEach(reason -> because.add(Remark.of(reason)));
+    Cell.Link link = new Cell.Link(Saying.of("report-see-inspection", ""), last.sheet().section());
     return Section.of(
         "held-" + (number + 1),
         Saying.of("report-spindle-held", "", Arg.of(spindle)),
-        List.of(new Remarks(Tone.CAUTION, because)));
+        List.of(
+            new Remarks(Tone.CAUTION, because), new Remarks(Tone.NOTE, List.of(Remark.of(link)))));
   }
 
-  /** Every caution that a trial's own readings gave, each leading to its trial. */
-  private static Optional<Section> readings(List<Sheet> sheets) {
-    List<Section> parts = new ArrayList<>();
+  /** Every caution that a trial's own readings gave, led by the trial. */
+  private static Optional<Section> fromReadings(List<Sheet> sheets) {
+    List<Remark> remarks = new ArrayList<>();
     for (Sheet sheet : sheets) {
-      List<Remark> remarks = new ArrayList<>();
+      Cell trial = new Cell.Link(TrialPart.heading(sheet), sheet.section());
       sheet
           .reduced()
-          .ifPresent(r -> r.cautions().forEach(c -> remarks.add(new Remark(c, sheet.section()))));
-      if (!remarks.isEmpty()) {
-        Block block = new Remarks(Tone.CAUTION, remarks);
-        parts.add(
-            Section.of("cautions-" + sheet.number(), TrialPart.heading(sheet), List.of(block)));
-      }
+          .ifPresent(
+              r -> r.cautions().forEach(c -> remarks.add(Remark.of(trial, new Cell.Said(c)))));
     }
     Saying heading = Saying.of("report-cautions-from-readings", "");
-    return parts.isEmpty()
+    return remarks.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Section("cautions-readings", heading, List.of(), parts));
+        : Optional.of(
+            Section.of("cautions-readings", heading, List.of(new Remarks(Tone.CAUTION, remarks))));
   }
 }

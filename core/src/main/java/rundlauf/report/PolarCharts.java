@@ -79,7 +79,7 @@ final class PolarCharts {
     return new Table(caption(station), columns, rows, Table.Kind.READINGS);
   }
 
-  /** The largest distance from the mean circle, rounded up to 1, 2 or 5 times a power of ten. */
+  /** The largest distance from the mean circle, rounded up to a number that halves well. */
   private static double span(List<FittedTurn> turns) {
     double largest = 0;
     for (FittedTurn turn : turns) {
@@ -90,7 +90,7 @@ final class PolarCharts {
 
   static double roundUp(double positive) {
     double power = Math.pow(10, Math.floor(Math.log10(positive)));
-    for (double step : new double[] {1, 2, 5}) {
+    for (double step : new double[] {1, 1.4, 2, 3, 4, 5, 6, 8}) {
       if (positive <= step * power) {
         return step * power;
       }

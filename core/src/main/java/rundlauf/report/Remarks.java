@@ -3,7 +3,7 @@ package rundlauf.report;
 import java.util.List;
 import rundlauf.quantity.Saying;
 
-/** Sentences of one kind, each with where it leads. */
+/** Sentences of one kind. */
 public record Remarks(Tone tone, List<Remark> remarks) implements Block {
   public Remarks {
     remarks = List.copyOf(remarks);
@@ -19,14 +19,22 @@ public record Remarks(Tone tone, List<Remark> remarks) implements Block {
     NOTE
   }
 
-  /**
-   * A sentence.
-   *
-   * @param leadsTo id of a section of the same report; empty when it leads nowhere
-   */
-  public record Remark(Saying saying, String leadsTo) {}
+  /** A sentence, with the links before or after it. */
+  public record Remark(List<Cell> cells) {
+    public Remark {
+      cells = List.copyOf(cells);
+    }
+
+    static Remark of(Cell... cells) {
+      return new Remark(List.of(cells));
+    }
+
+    static Remark of(Saying saying) {
+      return of(new Cell.Said(saying));
+    }
+  }
 
   static Remarks of(Tone tone, List<Saying> sayings) {
-    return new Remarks(tone, sayings.stream().map(s -> new Remark(s, "")).toList());
+    return new Remarks(tone, sayings.stream().map(Remark::of).toList());
   }
 }

@@ -25,13 +25,13 @@ final class RunoutPart {
     blocks.add(FigureTable.of(sheet, whole));
     blocks.add(sweeps(sheet, runout));
     blocks.addAll(PolarCharts.of(sheet, runout));
-    BudgetChart.of(sheet, "tir", Saying.of("figure.axis.tip.tir", ""), runout.axis().tip().tir())
+    BudgetChart.of(sheet, "tir", Saying.of("report-budget-tip", ""), runout.axis().tip().tir())
         .or(
             () ->
                 BudgetChart.of(
                     sheet,
                     "tir",
-                    Saying.of("figure.stations.tir", ""),
+                    Saying.of("report-budget-sweep", ""),
                     runout.stations().get(0).tir()))
         .ifPresent(blocks::add);
     return blocks;

@@ -30,10 +30,8 @@ final class SetupSection {
     var last = SpindleState.last(results, sheets, setup.spindle());
     if (SpindleState.of(last) == SpindleState.HELD) {
       Saying held = Saying.of("report-spindle-held", "", Arg.of(setup.spindle()));
-      blocks.add(
-          new Remarks(
-              Remarks.Tone.CAUTION,
-              List.of(new Remarks.Remark(held, last.orElseThrow().sheet().section()))));
+      Cell link = new Cell.Link(held, last.orElseThrow().sheet().section());
+      blocks.add(new Remarks(Remarks.Tone.CAUTION, List.of(Remarks.Remark.of(link))));
     }
     blocks.add(Remarks.of(Remarks.Tone.NOTE, parts(setup, own.isEmpty())));
     List<Section> trials = own.stream().map(TrialPart::section).toList();

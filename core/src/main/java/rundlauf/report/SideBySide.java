@@ -71,14 +71,16 @@ final class SideBySide {
     if (kind.isEmpty()) {
       return new Cell.Said(Saying.of("report-not-measured", ""));
     }
-    Sheet last = kind.get(kind.size() - 1);
-    Optional<Figure> figure = last.reduced().flatMap(trait.of());
-    if (figure.isEmpty()) {
-      return new Cell.Link(Saying.of("report-refused", ""), last.section());
+    List<Sheet> bearing = kind.stream().filter(s -> s.reduced().isPresent()).toList();
+    if (bearing.isEmpty()) {
+      Sheet refused = kind.get(kind.size() - 1);
+      return new Cell.Link(Saying.of("report-refused", ""), refused.section());
     }
-    return figure.get() instanceof Missing
+    Sheet last = bearing.get(bearing.size() - 1);
+    Figure figure = last.reduced().flatMap(trait.of()).orElseThrow();
+    return figure instanceof Missing
         ? new Cell.Link(Saying.of("report-cannot-be-had", ""), last.section())
-        : last.shown(figure.get());
+        : last.shown(figure);
   }
 
   /** The TIR of the station farthest from the nut, as far out as it was read. */

@@ -13,7 +13,7 @@ final class SideLoadPart {
     List<Block> blocks = new ArrayList<>();
     blocks.add(FigureTable.of(sheet, load.figures()));
     blocks.add(LoadChart.of(sheet, load));
-    BudgetChart.of(sheet, "stiffness", Saying.of("figure.stiffness", ""), load.stiffness())
+    BudgetChart.of(sheet, "stiffness", Saying.of("report-budget-stiffness", ""), load.stiffness())
         .ifPresent(blocks::add);
     return blocks;
   }

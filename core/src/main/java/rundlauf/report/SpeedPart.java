@@ -30,7 +30,7 @@ final class SpeedPart {
     if (!speed.curve().isEmpty()) {
       blocks.add(chart(sheet, speed));
     }
-    BudgetChart.of(sheet, "fastest", Saying.of("figure.usable.max", ""), speed.usableMax())
+    BudgetChart.of(sheet, "fastest", Saying.of("report-budget-fastest", ""), speed.usableMax())
         .ifPresent(blocks::add);
     return blocks;
   }

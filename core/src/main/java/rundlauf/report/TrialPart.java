@@ -29,8 +29,8 @@ final class TrialPart {
       blocks.add(refused(unusable));
     }
     sheet.reduced().ifPresent(reduced -> addResult(sheet, reduced, blocks));
-    Remark source = new Remark(Saying.of("report-to-readings", ""), sheet.readings());
-    blocks.add(new Remarks(Tone.NOTE, List.of(source)));
+    Cell source = new Cell.Link(Saying.of("report-to-readings", ""), sheet.readings());
+    blocks.add(new Remarks(Tone.NOTE, List.of(Remark.of(source))));
     return Section.of(sheet.section(), heading(sheet), blocks);
   }
 
