@@ -36,7 +36,7 @@
   });
 
   const line = (name, data, extra) => ({
-    type: "line", name, data, showSymbol: false, z: 2, lineStyle: { color: colour("fit"), width: 2 },
+    type: "line", name, data, showSymbol: false, symbol: "none", z: 2, lineStyle: { color: colour("fit"), width: 2 },
     itemStyle: { color: colour("fit") }, ...extra,
   });
 
