@@ -149,7 +149,8 @@ final class InventedBench {
         stations,
         axis,
         new Missing(Unit.MICROMETRE, UNSAID),
-        new Runout.NextClamping(length("b", 48, 2, 6), length("b", 97, 5, 12)),
+        new Runout.NextClamping(
+            OptionalDouble.of(0.028), length("b", 48, 2, 6), length("b", 97, 5, 12)),
         List.of(),
         List.of(Saying.of("report-name", "", Arg.of("Take the tool out twice more."))));
   }
