@@ -29,9 +29,13 @@ record Sheet(int number, Outcome outcome) {
     return "readings-" + number;
   }
 
-  /** Id of one typed line. */
+  /** Id of one typed line; of all readings where no row stands on that line. */
   String line(int line) {
-    return readings() + "-line-" + line;
+    boolean there =
+        outcome.trial().readings().stream()
+            .flatMap(table -> table.rows().stream())
+            .anyMatch(row -> row.place().line() == line);
+    return there ? readings() + "-line-" + line : readings();
   }
 
   /** Id of the section that tells how its figures were made. */
