@@ -15,12 +15,14 @@ import rundlauf.quantity.Saying;
 
 /** Makes the sentences of sayings, the same in every locale. */
 public final class Sentences {
-  private final ResourceBundle bundle =
+  private static final ResourceBundle BUNDLE =
       ResourceBundle.getBundle(
           "rundlauf.render.sentences",
           Locale.ROOT,
           Sentences.class.getClassLoader(),
           ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+
+  private Sentences() {}
 
   /**
    * A refusal in words.
@@ -31,7 +33,7 @@ public final class Sentences {
    * @param place where
    */
   public record Refusal(String code, String text, String remedy, Place place) {
-    /** One line: {@code file:line: field: text — remedy}. */
+    /** One line: {@code file:line: field: text — remedy} */
     public String line() {
       StringBuilder line = new StringBuilder();
       if (!place.file().isEmpty()) {
@@ -45,26 +47,26 @@ public final class Sentences {
   }
 
   /** The sentence of a saying. */
-  public String text(Saying saying) {
+  public static String text(Saying saying) {
     return fill(saying.code(), saying.args());
   }
 
   /** A refusal with its remedy. */
-  public Refusal refusal(Refused refused) {
+  public static Refusal refusal(Refused refused) {
     Saying saying = refused.saying();
     String remedy = fill(saying.code() + ".remedy", saying.args());
     return new Refusal(saying.code(), text(saying), remedy, refused.place());
   }
 
   /** The word for a term's code, such as a cause's part. */
-  public String term(String code) {
+  public static String term(String code) {
     return fill("term." + code, List.of());
   }
 
-  private String fill(String key, List<Arg> args) {
+  private static String fill(String key, List<Arg> args) {
     String pattern;
     try {
-      pattern = bundle.getString(key);
+      pattern = BUNDLE.getString(key);
     } catch (MissingResourceException none) {
       throw new IllegalArgumentException("no sentence for " + key, none);
     }
@@ -75,11 +77,11 @@ public final class Sentences {
         format.setFormat(i, new AsIs());
       }
     }
-    return format.format(args.stream().map(this::printed).toArray());
+    return format.format(args.stream().map(Sentences::printed).toArray());
   }
 
   /** Counts stay numbers, so that a sentence can choose between one and many. */
-  private Object printed(Arg arg) {
+  private static Object printed(Arg arg) {
     if (arg instanceof Arg.Count count) {
       return count.value();
     }

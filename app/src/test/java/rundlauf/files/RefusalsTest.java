@@ -38,7 +38,7 @@ class RefusalsTest {
   @MethodSource("cases")
   void isSaidInFull(RefusalCases.Case one) throws IOException {
     Refused refused = refused(one, folder);
-    assertThat(new Sentences().refusal(refused).line()).isEqualTo(one.line());
+    assertThat(Sentences.refusal(refused).line()).isEqualTo(one.line());
     assertThat(refused.saying().code()).isEqualTo(one.code());
   }
 
@@ -53,7 +53,7 @@ class RefusalsTest {
     Locale.setDefault(Locale.forLanguageTag(tag));
     for (RefusalCases.Case one : cases()) {
       Refused refused = refused(one, Files.createTempDirectory(folder, "case"));
-      assertThat(new Sentences().refusal(refused).line()).isEqualTo(one.line());
+      assertThat(Sentences.refusal(refused).line()).isEqualTo(one.line());
     }
   }
 

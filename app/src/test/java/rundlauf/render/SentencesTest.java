@@ -70,7 +70,7 @@ class SentencesTest {
   void everyDimensionHasItsWord() {
     for (Dimension dimension : Dimension.values()) {
       String code = dimension.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-      assertThat(new Sentences().term(code)).isNotBlank();
+      assertThat(Sentences.term(code)).isNotBlank();
     }
   }
 
@@ -78,27 +78,26 @@ class SentencesTest {
   void argumentsArePrintedByTheirKind() {
     Saying saying =
         Saying.of("column-unit-unknown", "", Arg.typed("kg"), Arg.of("reading"), Arg.of("a, b"));
-    assertThat(new Sentences().text(saying))
-        .isEqualTo("\"kg\" is not a unit for the column \"reading\"");
+    assertThat(Sentences.text(saying)).isEqualTo("\"kg\" is not a unit for the column \"reading\"");
     Saying amount = Saying.of("turn-not-covered", "", Arg.of(Math.PI, Unit.DEGREE));
-    assertThat(new Sentences().text(amount)).startsWith("180 deg of the turn");
+    assertThat(Sentences.text(amount)).startsWith("180 deg of the turn");
     Saying count = Saying.of("file-too-large", "", Arg.of(64_000_000));
-    assertThat(new Sentences().text(count)).isEqualTo("the file has more than 64000000 bytes");
+    assertThat(Sentences.text(count)).isEqualTo("the file has more than 64000000 bytes");
     Saying number = Saying.of("file-not-read", "", Arg.number(0.1 + 0.2));
-    assertThat(new Sentences().text(number)).isEqualTo("the file could not be read: 0.3");
+    assertThat(Sentences.text(number)).isEqualTo("the file could not be read: 0.3");
   }
 
   @Test
   void whatWasTypedIsCutAndMadeVisible() {
     Refused refused =
         Refused.at(Place.NOWHERE, "number-not-read", Arg.typed("\u001b[2J" + "9".repeat(100)));
-    assertThat(new Sentences().refusal(refused).text())
+    assertThat(Sentences.refusal(refused).text())
         .isEqualTo("\"·[2J" + "9".repeat(44) + "…\" is not a number that can be read");
   }
 
   @Test
   void aCodeWithoutSentenceIsOurMistake() {
-    assertThatThrownBy(() -> new Sentences().text(Saying.of("no-such-code", "")))
+    assertThatThrownBy(() -> Sentences.text(Saying.of("no-such-code", "")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no sentence for no-such-code");
   }

@@ -1,0 +1,132 @@
+package rundlauf.render;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import rundlauf.maths.Samples;
+import rundlauf.readings.LoadReadings;
+import rundlauf.report.Chart;
+import rundlauf.report.Report;
+import rundlauf.report.Scale;
+import rundlauf.report.Section;
+
+/** The charts of a report as data for the page's script: the same digits as in their tables. */
+final class ChartData {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+  private final Wording words;
+
+  private ChartData(Wording words) {
+    this.words = words;
+  }
+
+  /** A JSON list that is safe inside a script element. */
+  static String of(Report report, Wording words) {
+    ArrayNode charts = NODES.arrayNode();
+    ChartData data = new ChartData(words);
+    report.sections().forEach(s -> data.add(s, charts));
+    try {
+      return JSON.writeValueAsString(charts)
+          .replace("<", "\\u003c")
+          .replace("\u2028", "\\u2028")
+          .replace("\u2029", "\\u2029");
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("charts that cannot be written", e);
+    }
+  }
+
+  private void add(Section section, ArrayNode charts) {
+    section.blocks().stream()
+        .filter(Chart.class::isInstance)
+        .forEach(c -> charts.add(node((Chart) c)));
+    section.parts().forEach(s -> add(s, charts));
+  }
+
+  private ObjectNode node(Chart chart) {
+    ObjectNode node = NODES.objectNode().put("id", chart.id());
+    if (chart instanceof Chart.Polar polar) {
+      polar(node.put("kind", "polar"), polar);
+    } else if (chart instanceof Chart.LoadLoop loop) {
+      load(node.put("kind", "load"), loop);
+    } else if (chart instanceof Chart.SpeedCurve curve) {
+      speed(node.put("kind", "speed"), curve);
+    } else if (chart instanceof Chart.Budget budget) {
+      budget(node.put("kind", "budget"), budget);
+    }
+    return node;
+  }
+
+  private void polar(ObjectNode node, Chart.Polar chart) {
+    name(node, "readings", "fit", "band");
+    node.put("unit", FigureText.symbol(chart.length().unit()));
+    node.set("span", number(chart.span(), chart.length()));
+    node.set("angles", row(chart.angles(), chart.angle()));
+    node.set("readings", row(chart.readings(), chart.length()));
+    node.set("fitAngles", row(chart.fitAngles(), chart.angle()));
+    node.set("fit", row(chart.fit(), chart.length()));
+    node.set("low", row(chart.low(), chart.length()));
+    node.set("high", row(chart.high(), chart.length()));
+  }
+
+  private void load(ObjectNode node, Chart.LoadLoop chart) {
+    name(node, "load-axis", "reading-axis");
+    ArrayNode loops = node.putArray("loops");
+    for (Chart.Loop loop : chart.loops()) {
+      ObjectNode one = loops.addObject().put("name", words.say(loop.name()));
+      one.set("loads", row(loop.loads(), chart.force()));
+      one.set("readings", row(loop.readings(), chart.length()));
+      ArrayNode falling = one.putArray("falling");
+      loop.branches().forEach(b -> falling.add(b == LoadReadings.Branch.DOWN));
+    }
+    ArrayNode lines = node.putArray("lines");
+    for (Chart.Line line : chart.lines()) {
+      ObjectNode one = lines.addObject().put("name", words.say(line.name()));
+      one.set("loads", row(line.loads(), chart.force()));
+      one.set("readings", row(line.readings(), chart.length()));
+    }
+  }
+
+  private void speed(ObjectNode node, Chart.SpeedCurve chart) {
+    name(node, "setting-axis", "speed-axis", "readings", "curve", "band", "slowest", "fastest");
+    node.put("settingUnit", chart.settingUnit());
+    node.set("settings", row(chart.settings(), chart.setting()));
+    node.set("readings", row(chart.readings(), chart.speed()));
+    node.set("curveSettings", row(chart.curveSettings(), chart.setting()));
+    node.set("curve", row(chart.curve(), chart.speed()));
+    node.set("low", row(chart.low(), chart.speed()));
+    node.set("high", row(chart.high(), chart.speed()));
+    chart.usable().ifPresent(u -> node.set("usable", row(u, chart.speed())));
+  }
+
+  private void budget(ObjectNode node, Chart.Budget chart) {
+    name(node, "u-axis");
+    node.put("unit", FigureText.symbol(chart.u().unit()));
+    ArrayNode bars = node.putArray("bars");
+    for (Chart.Bar bar : chart.bars()) {
+      ObjectNode one = bars.addObject().put("name", words.cause(bar.name().cause()));
+      one.set("u", number(bar.u(), chart.u()));
+      one.set("share", number(bar.share(), chart.share()));
+    }
+  }
+
+  private void name(ObjectNode node, String... names) {
+    ObjectNode words = node.putObject("words");
+    for (String name : names) {
+      words.put(name, this.words.word("report-chart-" + name));
+    }
+  }
+
+  private static ArrayNode row(Samples si, Scale scale) {
+    ArrayNode row = NODES.arrayNode();
+    si.stream().forEach(x -> row.add(number(x, scale)));
+    return row;
+  }
+
+  private static com.fasterxml.jackson.databind.JsonNode number(double si, Scale scale) {
+    return NODES.numberNode(new BigDecimal(Digits.of(si, scale)));
+  }
+}

@@ -1,0 +1,84 @@
+package rundlauf.render;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Cause;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.report.Cell;
+import rundlauf.report.Chart;
+import rundlauf.report.Remarks;
+
+/** Everything a page says, as text; the page escapes it. */
+public final class Wording {
+  public String say(Saying saying) {
+    return Sentences.text(saying);
+  }
+
+  /** A word of the bundle. */
+  public String word(String code) {
+    return say(Saying.of(code, ""));
+  }
+
+  /** A known figure's value with its unit. */
+  public String value(Figure figure) {
+    return FigureText.of(figure).value();
+  }
+
+  /** A known figure's interval; empty text when it is exact. */
+  public String interval(Figure figure) {
+    return FigureText.of(figure)
+        .interval()
+        .map(i -> word("report-interval", i.low(), i.high()))
+        .orElse("");
+  }
+
+  /** Why a figure cannot be had. */
+  public String why(Figure figure) {
+    return figure instanceof Missing missing ? say(missing.why()) : "";
+  }
+
+  public String number(Cell.Number number) {
+    return FigureText.withUnit(Digits.of(number.si(), number.scale()), number.scale().unit());
+  }
+
+  /** A cause: what it is, and of what. */
+  public String cause(Cause cause) {
+    return word("cause-" + cause.part(), cause.record());
+  }
+
+  /** A cell's text without its links; empty where there is nothing to say. */
+  public String plain(Cell cell) {
+    if (cell instanceof Cell.Said said) {
+      return say(said.saying());
+    }
+    if (cell instanceof Cell.Typed typed) {
+      return typed.text();
+    }
+    if (cell instanceof Cell.Number number) {
+      return number(number);
+    }
+    return cell instanceof Cell.Blame blame ? cause(blame.cause()) : "";
+  }
+
+  /** The class of a chart's element. */
+  public String chartKind(Chart chart) {
+    return chart.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+  }
+
+  public String tone(Remarks.Tone tone) {
+    return switch (tone) {
+      case CAUTION -> word("report-tone-caution");
+      case ADVICE -> word("report-tone-advice");
+      case NOTE -> "";
+    };
+  }
+
+  private String word(String code, String... args) {
+    List<Arg> typed = Arrays.stream(args).<Arg>map(Arg::of).toList();
+    return say(new Saying(code, "", typed));
+  }
+}

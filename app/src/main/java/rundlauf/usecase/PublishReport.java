@@ -1,0 +1,29 @@
+package rundlauf.usecase;
+
+import java.util.function.Function;
+import rundlauf.report.BenchReport;
+import rundlauf.report.BenchResults;
+import rundlauf.report.Report;
+
+/** Publishes a bench's results as one page. */
+public final class PublishReport {
+  /** The page's name. */
+  private static final String PAGE = "report.html";
+
+  private final Function<Report, String> page;
+  private final Publication publication;
+
+  /**
+   * @param page what makes a page of a report
+   * @param publication where it is kept
+   */
+  public PublishReport(Function<Report, String> page, Publication publication) {
+    this.page = page;
+    this.publication = publication;
+  }
+
+  /** Publishes, and says where the page lies. */
+  public String publish(BenchResults results) {
+    return publication.keep(PAGE, page.apply(BenchReport.of(results)));
+  }
+}

@@ -1,0 +1,106 @@
+package rundlauf.render;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** A headless browser without network, for looking at a page as its reader would. */
+final class Browser implements AutoCloseable {
+  private static final List<String> FLAGS =
+      List.of(
+          "--headless=new",
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync",
+          "--disable-dev-shm-usage");
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  static Browser open(Path profile) {
+    var logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    var options = new ChromeOptions();
+    options.setBinary("/usr/bin/chromium");
+    options.addArguments(FLAGS);
+    options.addArguments("--user-data-dir=" + profile);
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    var service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(new File("/usr/bin/chromedriver"))
+            .build();
+    var driver = new ChromeDriver(service, options);
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.emulateNetworkConditions",
+        Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+    return new Browser(driver);
+  }
+
+  /** Shows a page at a width, by day or by night. */
+  void show(Path page, int width, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", width < 600));
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    driver.get(page.toUri().toString());
+  }
+
+  /** What a script gives. */
+  Object ask(String script) {
+    return driver.executeScript(script);
+  }
+
+  /** Everything the page has put on the console since it was last asked. */
+  List<String> console() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  /** What went over the wire since it was last asked: file, data and browser pages are not. */
+  List<String> requests() {
+    return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+        .map(LogEntry::getMessage)
+        .filter(m -> m.contains("Network.requestWillBeSent\""))
+        .filter(m -> m.contains("\"url\":\"http") || m.contains("\"url\":\"ws"))
+        .toList();
+  }
+
+  /** What axe finds against WCAG 2.2 A and AA and its own best practices. */
+  List<String> accessibilityFaults() {
+    return new AxeBuilder().analyze(driver).getViolations().stream().map(Browser::fault).toList();
+  }
+
+  private static String fault(Rule rule) {
+    String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
+    return rule.getId() + ": " + rule.getHelp() + " at " + where;
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

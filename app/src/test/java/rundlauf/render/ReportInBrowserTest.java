@@ -1,0 +1,155 @@
+package rundlauf.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rundlauf.report.BenchReport;
+
+/** The report as its reader meets it: in a browser, on a phone and a desk, without a network. */
+class ReportInBrowserTest {
+  private static final int DESK = 1280;
+
+  @TempDir static Path folder;
+  private static Path page;
+  private static Browser browser;
+
+  @BeforeAll
+  static void open() throws Exception {
+    page = folder.resolve("report.html");
+    String html = HtmlReport.write(BenchReport.of(InventedBench.results()));
+    Files.writeString(page, html);
+    browser = Browser.open(folder.resolve("profile"));
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+  }
+
+  // source: W3C, Web Content Accessibility Guidelines 2.2, levels A and AA, as axe-core 4.11 tests
+  // them; 1.4.10 for the width without scrolling sideways
+  @ParameterizedTest
+  @CsvSource({"360,false", "390,true", "1280,false", "1280,true"})
+  void isQuietAccessibleAndFitsItsWidth(int width, boolean dark) {
+    browser.show(page, width, dark);
+    Object wider = browser.ask("return document.documentElement.scrollWidth - window.innerWidth");
+    assertThat((Long) wider).isLessThanOrEqualTo(0);
+    assertThat(browser.console()).isEmpty();
+    assertThat(browser.requests()).isEmpty();
+    assertThat(browser.accessibilityFaults()).isEmpty();
+  }
+
+  @Test
+  void everyChartIsDrawnAndNamed() {
+    browser.show(page, DESK, false);
+    assertThat(strings("return [...document.querySelectorAll('.chart')].map(c => c.id)"))
+        .hasSize(12);
+    assertThat(
+            strings(
+                "return [...document.querySelectorAll('.plot')].filter(p => {"
+                    + "const c = p.querySelector('canvas'); if (!c) return true;"
+                    + "const px = c.getContext('2d').getImageData(0, 0, c.width, c.height).data;"
+                    + "return !px.some(v => v > 0) || !p.ariaLabel; }).map(p => p.dataset.chart)"))
+        .isEmpty();
+  }
+
+  @Test
+  void everyLinkLeadsSomewhereInTheSameFile() {
+    browser.show(page, DESK, false);
+    assertThat(
+            strings(
+                "return [...document.querySelectorAll('a')].map(a => a.getAttribute('href'))"
+                    + ".filter(h => !h.startsWith('#') || !document.getElementById(h.slice(1)))"))
+        .isEmpty();
+    assertThat(
+            strings(
+                "const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
+                    + "return ids.filter((id, i) => ids.indexOf(id) !== i)"))
+        .isEmpty();
+  }
+
+  @Test
+  void everyFigureLeadsToItsReadingsAndItsMethod() {
+    browser.show(page, DESK, false);
+    assertThat(
+            strings(
+                "return [...document.querySelectorAll('.figure')].filter(f => {"
+                    + "const to = [...f.querySelectorAll('a')].map(a => a.getAttribute('href'));"
+                    + "return to.length !== 2 || !to[0].startsWith('#readings-')"
+                    + " || !to[1].startsWith('#method-'); }).map(f => f.textContent)"))
+        .isEmpty();
+    assertThat(strings("return [...document.querySelectorAll('.figure')].map(f => f.innerText)"))
+        .anyMatch(text -> text.startsWith("97.4\u00a0µm") && text.contains("87.0 to 107.8"));
+  }
+
+  @Test
+  void everyChartHasATableWithTheSameNumbers() throws Exception {
+    browser.show(page, DESK, false);
+    String data = (String) browser.ask("return document.getElementById('charts').textContent");
+    JsonNode charts = new ObjectMapper().readTree(data);
+    assertThat(charts).hasSize(12);
+    for (JsonNode chart : charts) {
+      List<BigDecimal> told = numbersOfTable(chart.get("id").asText());
+      assertThat(told).as(chart.get("id").asText()).containsAll(readings(chart)).isNotEmpty();
+    }
+  }
+
+  /** The numbers that were read, as the chart has them. */
+  private static List<BigDecimal> readings(JsonNode chart) {
+    List<BigDecimal> numbers = new ArrayList<>();
+    for (String row : List.of("angles", "readings", "settings")) {
+      chart.path(row).forEach(n -> numbers.add(plain(n.asText())));
+    }
+    for (JsonNode loop : chart.path("loops")) {
+      loop.get("loads").forEach(n -> numbers.add(plain(n.asText())));
+      loop.get("readings").forEach(n -> numbers.add(plain(n.asText())));
+    }
+    for (JsonNode bar : chart.path("bars")) {
+      numbers.add(plain(bar.get("u").asText()));
+      numbers.add(plain(bar.get("share").asText()));
+    }
+    return numbers;
+  }
+
+  private static List<BigDecimal> numbersOfTable(String chart) {
+    return strings(
+            "return [...document.querySelectorAll('#"
+                + chart
+                + " details tbody tr > *')].map(c => c.textContent.trim())")
+        .stream()
+        .filter(cell -> cell.matches("-?[0-9.]+(°|\u00a0.*)?"))
+        .map(cell -> plain(cell.replaceAll("[°\u00a0].*", "")))
+        .toList();
+  }
+
+  private static BigDecimal plain(String digits) {
+    BigDecimal number = new BigDecimal(digits);
+    return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+  }
+
+  @Test
+  void whatWasTypedIsShownAndNeverRun() {
+    browser.show(page, DESK, false);
+    assertThat(browser.ask("return document.querySelectorAll('img').length")).isEqualTo(0L);
+    assertThat((String) browser.ask("return document.querySelector('main').textContent"))
+        .contains(InventedBench.HOSTILE)
+        .contains("=HYPERLINK(1)");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<String> strings(String script) {
+    return (List<String>) browser.ask(script);
+  }
+}

@@ -1,0 +1,47 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+
+/** Puts a bench's results into a report. */
+public final class BenchReport {
+  /** The word by which a bench says that its data are made up. */
+  private static final String INVENTED = "invented";
+
+  private BenchReport() {}
+
+  /** The whole report: cautions, side by side, each setup, what was typed, methods. */
+  public static Report of(BenchResults results) {
+    List<Sheet> sheets = new ArrayList<>();
+    for (Outcome outcome : results.outcomes()) {
+      sheets.add(new Sheet(sheets.size() + 1, outcome));
+    }
+    List<Section> sections = new ArrayList<>();
+    sections.add(Cautions.section(results, sheets));
+    sections.add(SideBySide.section(results, sheets));
+    for (int i = 0; i < results.setups().size(); i++) {
+      sections.add(SetupSection.section(results, sheets, i));
+    }
+    SetupSection.others(results, sheets).ifPresent(sections::add);
+    sections.add(AsTyped.section(sheets));
+    sections.add(Methods.section(sheets));
+    Saying title = Saying.of("report-title", "", Arg.of(results.bench()));
+    return new Report(title, notices(results), sections);
+  }
+
+  private static List<Saying> notices(BenchResults results) {
+    List<Saying> notices = new ArrayList<>();
+    if (says(results.bench()) || results.notes().filter(BenchReport::says).isPresent()) {
+      notices.add(Saying.of("report-invented", ""));
+    }
+    results.notes().ifPresent(n -> notices.add(Saying.of("report-bench-notes", "", Arg.of(n))));
+    return notices;
+  }
+
+  private static boolean says(String text) {
+    return text.toLowerCase(Locale.ROOT).contains(INVENTED);
+  }
+}

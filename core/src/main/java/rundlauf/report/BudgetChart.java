@@ -1,0 +1,60 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.report.Table.Row;
+
+/** What the doubt of a figure is made of, as bars. */
+final class BudgetChart {
+  private static final Scale SHARE = new Scale(Unit.PERCENT, 0);
+
+  /** Our choice: a third digit of an uncertainty tells nobody anything. */
+  private static final int DIGITS = 2;
+
+  private BudgetChart() {}
+
+  /**
+   * The budget of a figure; empty when the figure is missing or exact.
+   *
+   * @param name ends the chart's id
+   * @param caption what it is the budget of
+   */
+  static Optional<Chart> of(Sheet sheet, String name, Saying caption, Figure figure) {
+    List<Figure.Share> shares = figure.budget().stream().filter(s -> s.u() > 0).toList();
+    if (shares.isEmpty()) {
+      return Optional.empty();
+    }
+    double variance = shares.stream().mapToDouble(s -> s.u() * s.u()).sum();
+    List<Chart.Bar> bars = new ArrayList<>();
+    for (Figure.Share s : shares) {
+      bars.add(new Chart.Bar(new Cell.Blame(s.cause()), s.u(), s.u() * s.u() / variance));
+    }
+    Scale u = scale(figure.unit(), shares.get(0).u());
+    Saying summary = Saying.of("report-budget-summary", "");
+    Table twin = twin(caption, bars, u);
+    return Optional.of(
+        new Chart.Budget(sheet.chart("budget-" + name), caption, summary, u, SHARE, bars, twin));
+  }
+
+  private static Scale scale(Unit unit, double largest) {
+    int magnitude = (int) Math.floor(Math.log10(unit.fromSi(largest)));
+    return new Scale(unit, Math.min(6, Math.max(0, DIGITS - 1 - magnitude)));
+  }
+
+  private static Table twin(Saying caption, List<Chart.Bar> bars, Scale u) {
+    List<Row> rows = new ArrayList<>();
+    for (Chart.Bar bar : bars) {
+      rows.add(
+          Row.of(bar.name(), new Cell.Number(bar.u(), u), new Cell.Number(bar.share(), SHARE)));
+    }
+    List<Cell> columns = new ArrayList<>();
+    for (String name : List.of("cause", "u", "share")) {
+      columns.add(Table.heading("report-column-" + name));
+    }
+    return new Table(caption, columns, rows, Table.Kind.READINGS);
+  }
+}

@@ -1,0 +1,66 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.report.Remarks.Remark;
+import rundlauf.report.Remarks.Tone;
+
+/** What must be read before anything else: spindles on hold and why, and whose word counts more. */
+final class Cautions {
+  private static final String ID = "cautions";
+
+  private Cautions() {}
+
+  static Section section(BenchResults results, List<Sheet> sheets) {
+    List<Section> parts = new ArrayList<>();
+    List<Saying> general = new ArrayList<>();
+    general.add(Saying.of("report-defer", ""));
+    Set<String> spindles = new LinkedHashSet<>();
+    results.setups().forEach(s -> spindles.add(s.spindle()));
+    for (String spindle : spindles) {
+      var last = SpindleState.last(results, sheets, spindle);
+      switch (SpindleState.of(last)) {
+        case HELD -> parts.add(held(spindle, last.orElseThrow(), parts.size()));
+        case NOT_INSPECTED ->
+            general.add(Saying.of("report-spindle-not-inspected", "", Arg.of(spindle)));
+        case INSPECTED -> {}
+      }
+    }
+    fromReadings(sheets).ifPresent(parts::add);
+    Block first = Remarks.of(Tone.CAUTION, general);
+    return new Section(ID, Saying.of("report-cautions", ""), List.of(first), parts);
+  }
+
+  private static Section held(String spindle, SpindleState.Inspected last, int number) {
+    List<Remark> because = new ArrayList<>();
+    last.inspection().because().forEach(reason -> because.add(Remark.of(reason)));
+    Cell.Link link = new Cell.Link(Saying.of("report-see-inspection", ""), last.sheet().section());
+    return Section.of(
+        "held-" + (number + 1),
+        Saying.of("report-spindle-held", "", Arg.of(spindle)),
+        List.of(
+            new Remarks(Tone.CAUTION, because), new Remarks(Tone.NOTE, List.of(Remark.of(link)))));
+  }
+
+  /** Every caution that a trial's own readings gave, led by the trial. */
+  private static Optional<Section> fromReadings(List<Sheet> sheets) {
+    List<Remark> remarks = new ArrayList<>();
+    for (Sheet sheet : sheets) {
+      Cell trial = new Cell.Link(TrialPart.heading(sheet), sheet.section());
+      sheet
+          .reduced()
+          .ifPresent(
+              r -> r.cautions().forEach(c -> remarks.add(Remark.of(trial, new Cell.Said(c)))));
+    }
+    Saying heading = Saying.of("report-cautions-from-readings", "");
+    return remarks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Section.of("cautions-readings", heading, List.of(new Remarks(Tone.CAUTION, remarks))));
+  }
+}

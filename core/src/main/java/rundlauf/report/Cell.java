@@ -1,0 +1,38 @@
+package rundlauf.report;
+
+import rundlauf.quantity.Cause;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+
+/** What stands in one cell of a table. */
+public sealed interface Cell {
+  /** As somebody typed it, to the letter. */
+  record Typed(String text) implements Cell {}
+
+  /** A sentence or a word of ours. */
+  record Said(Saying saying) implements Cell {}
+
+  /**
+   * A sentence or a word of ours that leads somewhere.
+   *
+   * @param leadsTo id of a section of the same report
+   */
+  record Link(Saying saying, String leadsTo) implements Cell {}
+
+  /**
+   * A figure with its doubt.
+   *
+   * @param readings id of the section with the readings it came from
+   * @param method id of the section that tells how it was made
+   */
+  record Shown(Figure figure, String readings, String method) implements Cell {}
+
+  /** A number of a series, SI. */
+  record Number(double si, Scale scale) implements Cell {}
+
+  /** A cause of doubt. */
+  record Blame(Cause cause) implements Cell {}
+
+  /** Nothing to say. */
+  record Blank() implements Cell {}
+}

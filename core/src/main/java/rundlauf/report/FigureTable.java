@@ -1,0 +1,51 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.report.Table.Row;
+
+/** Figures by name, each with its doubt and what is most to blame for it. */
+final class FigureTable {
+  private FigureTable() {}
+
+  static Table of(Sheet sheet, Map<String, Figure> figures) {
+    List<Row> rows = new ArrayList<>();
+    figures.forEach(
+        (path, figure) ->
+            rows.add(Row.of(new Cell.Said(name(path)), sheet.shown(figure), blame(figure))));
+    List<Cell> columns =
+        List.of(
+            Table.heading("report-column-figure"),
+            Table.heading("report-column-value"),
+            Table.heading("report-column-blame"));
+    return new Table(Saying.of("report-figures-caption", ""), columns, rows, Table.Kind.FIGURES);
+  }
+
+  /** The figures whose path passes, in their order. */
+  static Map<String, Figure> only(Map<String, Figure> figures, Predicate<String> path) {
+    Map<String, Figure> some = new LinkedHashMap<>();
+    figures.forEach(
+        (name, figure) -> {
+          if (path.test(name)) {
+            some.put(name, figure);
+          }
+        });
+    return some;
+  }
+
+  /** The word for a figure by its path, such as {@code axis.tip.tir}. */
+  static Saying name(String path) {
+    return Saying.of("figure." + path, "");
+  }
+
+  private static Cell blame(Figure figure) {
+    return figure.budget().isEmpty()
+        ? new Cell.Blank()
+        : new Cell.Blame(figure.budget().get(0).cause());
+  }
+}

@@ -1,0 +1,53 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.readings.InspectionReadings.Item;
+import rundlauf.report.Table.Row;
+import rundlauf.safety.Inspection;
+
+/** An inspection: whether it holds the spindle, why, and every item of the list. */
+final class InspectionPart {
+  private InspectionPart() {}
+
+  static List<Block> blocks(Sheet sheet, Inspection inspection) {
+    List<Block> blocks = new ArrayList<>();
+    if (inspection.hold()) {
+      List<Saying> why = new ArrayList<>();
+      why.add(Saying.of("report-hold", ""));
+      why.addAll(inspection.because());
+      blocks.add(Remarks.of(Remarks.Tone.CAUTION, why));
+    } else {
+      blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-no-hold", ""))));
+    }
+    blocks.add(items(sheet, inspection));
+    return blocks;
+  }
+
+  private static Table items(Sheet sheet, Inspection inspection) {
+    List<Row> rows = new ArrayList<>();
+    for (Item item : inspection.readings().items()) {
+      String state = item.state().name().toLowerCase(Locale.ROOT);
+      rows.add(
+          Row.of(
+              new Cell.Typed(item.item()),
+              new Cell.Said(Saying.of("report-item-" + state, "")),
+              typed(item.value()),
+              typed(item.note()),
+              new Cell.Link(Saying.of("report-line", "", Arg.of(item.line())), sheet.readings())));
+    }
+    List<Cell> columns = new ArrayList<>();
+    for (String name : List.of("item", "found", "item-value", "note", "line")) {
+      columns.add(Table.heading("report-column-" + name));
+    }
+    return new Table(Saying.of("report-items-caption", ""), columns, rows, Table.Kind.FIGURES);
+  }
+
+  private static Cell typed(Optional<String> text) {
+    return text.isPresent() ? new Cell.Typed(text.get()) : new Cell.Blank();
+  }
+}

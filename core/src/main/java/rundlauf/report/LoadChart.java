@@ -1,0 +1,87 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.maths.Samples;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.readings.LoadReadings.Point;
+import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.report.Table.Row;
+
+/** Readings against the load, each loop in the order taken, with the fitted lines. */
+final class LoadChart {
+  private LoadChart() {}
+
+  static Chart of(Sheet sheet, SideLoad load) {
+    List<Point> points = load.readings().points();
+    Scale force = new Scale(Unit.NEWTON, 2);
+    Scale length =
+        Scale.showing(Unit.MICROMETRE, Samples.of(points.stream().map(Point::reading).toList()), 1);
+    List<Chart.Loop> loops = new ArrayList<>();
+    grouped(points).values().forEach(group -> loops.add(loop(group)));
+    Saying caption = Saying.of("report-load", "");
+    return new Chart.LoadLoop(
+        sheet.chart("load"),
+        caption,
+        Saying.of("report-load-summary", ""),
+        force,
+        length,
+        loops,
+        List.of(),
+        twin(sheet, points, force, length, caption));
+  }
+
+  /** By the body touched and the setting of the dial, in the order first met. */
+  private static Map<List<Object>, List<Point>> grouped(List<Point> points) {
+    Map<List<Object>, List<Point>> groups = new LinkedHashMap<>();
+    for (Point p : points) {
+      List<Object> key = List.of(p.place(), p.at(), p.dial(), p.zeroed());
+      groups.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
+    }
+    return groups;
+  }
+
+  private static Chart.Loop loop(List<Point> group) {
+    return new Chart.Loop(
+        Saying.of("report-loop", "", Arg.of(group.get(0).place())),
+        Samples.of(group.stream().map(LoadChart::along).toList()),
+        Samples.of(group.stream().map(Point::reading).toList()),
+        group.stream().map(Point::branch).toList());
+  }
+
+  /** The load's part along the dial: negative for a push the other way. */
+  static double along(Point p) {
+    return p.load() * Math.cos(p.direction() - p.dial());
+  }
+
+  private static Table twin(
+      Sheet sheet, List<Point> points, Scale force, Scale length, Saying caption) {
+    List<Row> rows = new ArrayList<>();
+    for (Point p : points) {
+      rows.add(
+          Row.of(
+              new Cell.Link(Saying.of("report-line", "", Arg.of(p.line())), sheet.line(p.line())),
+              new Cell.Typed(p.place()),
+              new Cell.Said(Saying.of("report-branch-" + branch(p), "")),
+              new Cell.Number(along(p), force),
+              new Cell.Number(p.reading(), length)));
+    }
+    List<Cell> columns = new ArrayList<>();
+    for (String name : List.of("line", "place", "branch", "load", "reading")) {
+      columns.add(Table.heading("report-column-" + name));
+    }
+    return new Table(caption, columns, rows, Table.Kind.READINGS);
+  }
+
+  private static String branch(Point p) {
+    return switch (p.branch()) {
+      case UP -> "up";
+      case DOWN -> "down";
+      case UNSAID -> "unsaid";
+    };
+  }
+}

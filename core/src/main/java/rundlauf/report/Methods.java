@@ -1,0 +1,35 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+
+/** How the figures of each kind of trial were made, in short, with the page that tells it all. */
+final class Methods {
+  private static final String SECTION = "methods";
+
+  private Methods() {}
+
+  static String id(String kind) {
+    return "method-" + kind;
+  }
+
+  static Section section(List<Sheet> sheets) {
+    Set<String> kinds = new LinkedHashSet<>();
+    sheets.forEach(s -> kinds.add(s.kind()));
+    List<Section> parts = new ArrayList<>();
+    for (String kind : kinds) {
+      List<Saying> sayings =
+          List.of(
+              Saying.of("report-method-" + kind, ""),
+              Saying.of("report-method-page", "", Arg.of("docs/methods/" + kind + ".md")));
+      Saying heading = Saying.of("report-kind-" + kind, "");
+      parts.add(Section.of(id(kind), heading, List.of(Remarks.of(Remarks.Tone.NOTE, sayings))));
+    }
+    Block intro = Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-methods-intro", "")));
+    return new Section(SECTION, Saying.of("report-methods", ""), List.of(intro), parts);
+  }
+}

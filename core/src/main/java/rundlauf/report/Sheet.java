@@ -1,0 +1,60 @@
+package rundlauf.report;
+
+import java.util.Optional;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
+
+/**
+ * A trial and its place in the report.
+ *
+ * @param number from 1, in the bench's order; makes its ids unique
+ */
+record Sheet(int number, Outcome outcome) {
+  String kind() {
+    return outcome.trial().kind();
+  }
+
+  Optional<Reduced> reduced() {
+    return outcome instanceof Outcome.Figures f ? Optional.of(f.reduced()) : Optional.empty();
+  }
+
+  /** Id of the section with its figures. */
+  String section() {
+    return "trial-" + number;
+  }
+
+  /** Id of the section with what was typed. */
+  String readings() {
+    return "readings-" + number;
+  }
+
+  /** Id of one typed line; of all readings where no row stands on that line. */
+  String line(int line) {
+    boolean there =
+        outcome.trial().readings().stream()
+            .flatMap(table -> table.rows().stream())
+            .anyMatch(row -> row.place().line() == line);
+    return there ? readings() + "-line-" + line : readings();
+  }
+
+  /** Id of the section that tells how its figures were made. */
+  String method() {
+    return Methods.id(kind());
+  }
+
+  /** Id of its n-th chart. */
+  String chart(String name) {
+    return "chart-" + number + "-" + name;
+  }
+
+  /** A figure with its two links. */
+  Cell shown(Figure figure) {
+    return new Cell.Shown(figure, readings(), method());
+  }
+
+  /** The word for a kind of trial. */
+  Saying kindName() {
+    return Saying.of("report-kind-" + kind(), "");
+  }
+}

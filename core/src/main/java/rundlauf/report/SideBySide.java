@@ -1,0 +1,112 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.runout.Runout;
+import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.speed.Speed;
+import rundlauf.report.Table.Row;
+
+/** Every setup of the bench in one table. */
+final class SideBySide {
+  /** A figure of the last trial of its kind. */
+  private record Trait(String code, String kind, Function<Reduced, Optional<Figure>> of) {}
+
+  private static final List<Trait> TRAITS =
+      List.of(
+          new Trait("report-trait-tir-read", "runout", runout(SideBySide::readTir)),
+          new Trait("report-trait-tir-tip", "runout", runout(r -> r.axis().tip().tir())),
+          new Trait("report-trait-tir-next", "runout", runout(r -> r.nextClamping().tir())),
+          new Trait("report-trait-stiffness", "side-load", sideLoad(SideLoad::stiffness)),
+          new Trait("report-trait-play", "side-load", sideLoad(SideLoad::play)),
+          new Trait("report-trait-slowest", "speed", speed(Speed::usableMin)),
+          new Trait("report-trait-fastest", "speed", speed(Speed::usableMax)));
+
+  private SideBySide() {}
+
+  static Section section(BenchResults results, List<Sheet> sheets) {
+    List<Cell> columns = new ArrayList<>();
+    columns.add(Table.heading("report-column-setup"));
+    columns.add(Table.heading("report-column-state"));
+    for (Trait trait : TRAITS) {
+      columns.add(Table.heading(trait.code()));
+    }
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < results.setups().size(); i++) {
+      rows.add(row(results, sheets, i));
+    }
+    Saying caption = Saying.of("report-side-by-side-caption", "");
+    Block table = new Table(caption, columns, rows, Table.Kind.FIGURES);
+    return Section.of("side-by-side", Saying.of("report-side-by-side", ""), List.of(table));
+  }
+
+  private static Row row(BenchResults results, List<Sheet> sheets, int number) {
+    var setup = results.setups().get(number);
+    List<Sheet> own = SetupSection.sheetsOf(setup.name(), sheets);
+    List<Cell> cells = new ArrayList<>();
+    cells.add(SetupSection.link(setup.name(), number));
+    cells.add(state(results, sheets, setup.spindle()));
+    for (Trait trait : TRAITS) {
+      cells.add(cell(trait, own));
+    }
+    return new Row("", cells);
+  }
+
+  private static Cell state(BenchResults results, List<Sheet> sheets, String spindle) {
+    var last = SpindleState.last(results, sheets, spindle);
+    Saying word = Saying.of(SpindleState.of(last).code(), "");
+    return last.isPresent()
+        ? new Cell.Link(word, last.get().sheet().section())
+        : new Cell.Said(word);
+  }
+
+  private static Cell cell(Trait trait, List<Sheet> own) {
+    List<Sheet> kind = own.stream().filter(s -> s.kind().equals(trait.kind())).toList();
+    if (kind.isEmpty()) {
+      return new Cell.Said(Saying.of("report-not-measured", ""));
+    }
+    List<Sheet> bearing = kind.stream().filter(s -> s.reduced().isPresent()).toList();
+    if (bearing.isEmpty()) {
+      Sheet refused = kind.get(kind.size() - 1);
+      return new Cell.Link(Saying.of("report-refused", ""), refused.section());
+    }
+    Sheet last = bearing.get(bearing.size() - 1);
+    Figure figure = last.reduced().flatMap(trait.of()).orElseThrow();
+    return figure instanceof Missing
+        ? new Cell.Link(Saying.of("report-cannot-be-had", ""), last.section())
+        : last.shown(figure);
+  }
+
+  /** The TIR of the station farthest from the nut, as far out as it was read. */
+  private static Figure readTir(Runout runout) {
+    Runout.Station farthest = runout.stations().get(0);
+    for (Runout.Station station : runout.stations()) {
+      if (distance(station) > distance(farthest)) {
+        farthest = station;
+      }
+    }
+    return farthest.tir();
+  }
+
+  private static double distance(Runout.Station station) {
+    return station.sweep().station().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private static Function<Reduced, Optional<Figure>> runout(Function<Runout, Figure> of) {
+    return r -> r instanceof Runout runout ? Optional.of(of.apply(runout)) : Optional.empty();
+  }
+
+  private static Function<Reduced, Optional<Figure>> sideLoad(Function<SideLoad, Figure> of) {
+    return r -> r instanceof SideLoad load ? Optional.of(of.apply(load)) : Optional.empty();
+  }
+
+  private static Function<Reduced, Optional<Figure>> speed(Function<Speed, Figure> of) {
+    return r -> r instanceof Speed speed ? Optional.of(of.apply(speed)) : Optional.empty();
+  }
+}
