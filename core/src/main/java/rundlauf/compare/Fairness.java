@@ -39,8 +39,11 @@ final class Fairness {
       stated(all, a, b, "nut", TORQUE);
       stated(all, a, b, "pin", 0);
       stated(all, a, b, "turned-by", 0);
-      if (figure.contains("tip") || figure.startsWith("nextClamping")) {
+      if (figure.startsWith("axis.tip")) {
         add(all, "tip-height", first, second, r -> length(r.axis().tip().distance()), LENGTH);
+      }
+      if (figure.startsWith("nextClamping")) {
+        add(all, "tip-height", first, second, r -> length(r.nextClamping().at()), LENGTH);
       }
     }
     if (a instanceof SideLoad first && b instanceof SideLoad second) {
@@ -70,17 +73,21 @@ final class Fairness {
                 Saying.of(
                     "compare-differs",
                     c.name(),
-                    Arg.of(c.name()),
-                    Arg.of(c.ofA().orElse("?")),
-                    Arg.of(c.ofB().orElse("?"))))
+                    Arg.term(c.name()),
+                    stated(c.ofA()),
+                    stated(c.ofB())))
         .toList();
+  }
+
+  private static Arg stated(Optional<String> condition) {
+    return condition.map(Arg::typed).orElseGet(() -> Arg.term("not-stated"));
   }
 
   /** Sayings of what neither states. */
   static List<Saying> unsaid(List<Condition> conditions) {
     return conditions.stream()
         .filter(Condition::unsaid)
-        .map(c -> Saying.of("compare-not-said", c.name(), Arg.of(c.name())))
+        .map(c -> Saying.of("compare-not-said", c.name(), Arg.term(c.name())))
         .toList();
   }
 

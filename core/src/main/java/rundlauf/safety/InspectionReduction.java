@@ -27,7 +27,7 @@ public final class InspectionReduction {
    * @return held with a reason for every fault on the list or off it, for every required item that
    *     is unchecked or not in the inspection, and for every number beyond its limit, whatever its
    *     item was marked
-   * @throws Refused {@code inspection-value} for a number that cannot be read
+   * @throws Refused for a number beside an item with a limit that cannot be read
    * @see "docs/methods/inspection.md"
    */
   public static Inspection reduce(InspectionReadings readings, List<SafetyItem> required) {
@@ -68,7 +68,7 @@ public final class InspectionReduction {
                       "inspection-fault-noted",
                       item.item(),
                       word(item.item()),
-                      Arg.of(item.note().get()))
+                      Arg.typed(item.note().get()))
                   : Saying.of("inspection-fault", item.item(), word(item.item())));
       case UNCHECKED ->
           listed
@@ -122,7 +122,8 @@ public final class InspectionReduction {
     return absent;
   }
 
+  /** An item of the list by its word in the bundle, another as it was typed. */
   private static Arg word(String item) {
-    return Arg.of(item);
+    return SafetyItem.named(item).map(i -> Arg.term(i.id())).orElseGet(() -> Arg.typed(item));
   }
 }

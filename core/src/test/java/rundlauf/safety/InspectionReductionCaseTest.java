@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.InspectionReadings;
@@ -110,13 +109,16 @@ class InspectionReductionCaseTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"low", "0.1", "0.1 V", "-0.1 ohm", "NaN ohm", "0.1 ohms", ""})
-  void aNumberThatCannotBeReadIsRefusedWithItsLine(String value) {
+  @CsvSource({
+    "low, number-not-read", "0.1, unit-missing", "0.1 V, unit-of-another-kind",
+    "NaN ohm, number-not-finite", "0.1 ohms, unit-unknown", "'', quantity-empty",
+  })
+  void aNumberThatCannotBeReadIsRefusedWithItsLine(String value, String code) {
     assertThatThrownBy(() -> reduce(with("protective-earth", State.GOOD, value + " ")))
         .isInstanceOfSatisfying(
             Refused.class,
             r -> {
-              assertThat(r.saying().code()).isEqualTo("inspection-value");
+              assertThat(r.saying().code()).isEqualTo(code);
               assertThat(r.place().line()).isEqualTo(7);
             });
   }

@@ -27,7 +27,7 @@ import rundlauf.readings.TrialHead;
  * @param sticky the needle lags the surface by up to this, m
  * @param forceLimit the force is off by a share within ± this
  */
-record PushedNose(
+public record PushedNose(
     double stiffness,
     double play,
     double loop,
@@ -40,20 +40,20 @@ record PushedNose(
     double forceLimit) {
   static final double DIVISION = 10e-6;
 
-  static final TrialHead HEAD = head("push.yaml", Map.of());
+  public static final TrialHead HEAD = head("push.yaml", Map.of());
 
-  static TrialHead head(String file, Map<String, String> conditions) {
+  public static TrialHead head(String file, Map<String, String> conditions) {
     return new TrialHead(
         file, "side-load", Optional.empty(), Optional.empty(), Optional.empty(), conditions);
   }
 
   /** One trial; the force's error and the dial's zero are drawn anew. */
-  LoadReadings taken(Stream stream) {
+  public LoadReadings taken(Stream stream) {
     return taken(stream, 1 + forceLimit * (2 * stream.uniform() - 1), HEAD);
   }
 
   /** One trial with a lever that is off by a known factor. */
-  LoadReadings taken(Stream stream, double force, TrialHead head) {
+  public LoadReadings taken(Stream stream, double force, TrialHead head) {
     double zero = DIVISION * (stream.uniform() - 0.5);
     double[] needle = {Double.NaN};
     List<LoadReadings.Point> points = new ArrayList<>();
