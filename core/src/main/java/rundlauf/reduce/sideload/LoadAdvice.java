@@ -8,6 +8,9 @@ import rundlauf.readings.LoadReadings;
 
 /** What would make the figures of a side load better, and what was taken for granted. */
 final class LoadAdvice {
+  /** With so many readings over, Student's t is 4.3 or more where a normal number is 1.96. */
+  private static final int FEW = 2;
+
   private LoadAdvice() {}
 
   static List<Saying> of(LoadReadings readings, LoadLines lines, LoadFit fit) {
@@ -26,6 +29,10 @@ final class LoadAdvice {
     }
     if (fit.scatterAssumed()) {
       advice.add(Saying.of("side-load-scatter-assumed", "stiffness"));
+    }
+    int spare = lines.rows().size() - lines.design()[0].length;
+    if (spare > 0 && spare <= FEW) {
+      advice.add(Saying.of("side-load-few-readings", "stiffness", Arg.of(spare)));
     }
     if (readings.forceScale().u() == 0) {
       advice.add(Saying.of("side-load-force-exact", "stiffness"));

@@ -68,7 +68,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
     String record = dial.record() + " on " + readings.head().file() + " " + of;
     return dial.hysteresis().isPresent()
         ? none.with(
-            Cause.rectangular(record, "hysteresis"), dial.hysteresis().getAsDouble() / Math.sqrt(3))
+            Cause.rectangular(record, "retrace"), dial.hysteresis().getAsDouble() / Math.sqrt(3))
         : none;
   }
 
@@ -82,7 +82,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
         .map(
             angle ->
                 one.with(
-                    Cause.rectangular(readings.indicator().record(), "angle"),
+                    Cause.rectangular(readings.indicator().record(), "plunger-angle"),
                     -Math.tan(angle.si()) * angle.u()))
         .orElse(one);
   }
