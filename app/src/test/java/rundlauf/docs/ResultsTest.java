@@ -1,0 +1,55 @@
+package rundlauf.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import rundlauf.Main;
+
+/** Every line that the program writes as JSON keeps to its schema. */
+class ResultsTest {
+  private static final Path TRIALS = Pages.ROOT.resolve("demo/bench/trials");
+
+  @TestFactory
+  Stream<DynamicTest> everyResultOfTheDemoKeepsToItsSchema() {
+    return Pages.filesUnder(TRIALS, ".yaml").stream()
+        .map(
+            trial ->
+                dynamicTest(
+                    trial.getFileName().toString(),
+                    () -> {
+                      JsonNode line = written(trial);
+                      assertThat(line.path("error").path("text").asText()).isEmpty();
+                      String schema = "result-" + line.path("trial").asText() + ".json";
+                      assertThat(Schemas.complaints(schema, line)).isEmpty();
+                    }));
+  }
+
+  @Test
+  void aRefusalKeepsToItsSchema(@TempDir Path folder) throws Exception {
+    Path broken =
+        Files.writeString(folder.resolve("broken.yaml"), "trial: runout\nindicator: {}\n");
+    JsonNode line = written(broken);
+    assertThat(line.path("error").path("line").asInt()).isEqualTo(2);
+    assertThat(Schemas.complaints("refusal.json", line)).isEmpty();
+  }
+
+  private static JsonNode written(Path trial) throws Exception {
+    var out = new ByteArrayOutputStream();
+    Main.run(out, new ByteArrayOutputStream(), false, "reduce", "--json", trial.toString());
+    List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
+    assertThat(lines).hasSize(1);
+    return new ObjectMapper().readTree(lines.get(0));
+  }
+}
