@@ -109,7 +109,8 @@ class DemoBenchLawTest {
   void twoPeopleDifferInTheirDoubtAndNotInWhatTheyClaim(String path) {
     Figure.Estimate owner = figure("wren-runout-owner.yaml", path).estimate().orElseThrow();
     Figure.Estimate other = figure("wren-runout-apprentice.yaml", path).estimate().orElseThrow();
-    // source: JCGM 100:2008, 5.1.2: the u of a difference of two independent figures; within 2 of it
+    // source: JCGM 100:2008, 5.1.2: the u of a difference of two independent figures; within 2 of
+    // it
     assertThat(Math.abs(owner.value() - other.value()))
         .isLessThan(2 * Math.hypot(owner.u(), other.u()));
     assertThat(other.u()).isGreaterThan(2 * owner.u());
