@@ -62,7 +62,9 @@ record ClampingScatter(Samples draws, boolean measured, int clampings) {
   Figure figure() {
     return measured
         ? Drawn.of(Unit.MICROMETRE, draws, Map.of())
-        : new Missing(Unit.MICROMETRE, Saying.of("one-clamping-only", "clampingScatter"));
+        : new Missing(
+            Unit.MICROMETRE,
+            Saying.of(clampings == 0 ? "swing-only" : "one-clamping-only", "clampingScatter"));
   }
 
   /** The cause that the next clamping is. */

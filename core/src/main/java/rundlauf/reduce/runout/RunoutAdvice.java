@@ -38,12 +38,15 @@ final class RunoutAdvice {
     } else if (trial.tip().isEmpty()) {
       advice.add(Saying.of("tip-height-not-given", "axis.tip"));
     }
+    if (scatter.clampings() == 0) {
+      return advice;
+    }
     if (!scatter.measured()) {
       advice.add(
           Saying.of(
               "clamping-scatter-assumed",
               "nextClamping",
-              Arg.of(ClampingScatter.ASSUMED, Unit.MICROMETRE)));
+              Arg.of(Math.rint(ClampingScatter.ASSUMED * 1e7) / 1e7, Unit.MICROMETRE)));
     } else if (scatter.clampings() < CLAMPINGS) {
       advice.add(Saying.of("more-clampings", "nextClamping", Arg.of(scatter.clampings())));
     }

@@ -9,7 +9,6 @@ import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.DrawnVector;
-import rundlauf.quantity.Missing;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
@@ -124,8 +123,7 @@ public final class RunoutReduction {
     }
     List<DrawnVector> atStation = outermost(clampings);
     if (atStation.isEmpty()) {
-      var why = new Missing(Unit.MICROMETRE, Saying.of("swing-only", "nextClamping"));
-      return new NextClamping(OptionalDouble.empty(), why, why);
+      return SwingClampings.next(trial);
     }
     return NextClampingReduction.reduce(
         AxisReduction.mean(atStation), scatter, file, height(clampings), draws);

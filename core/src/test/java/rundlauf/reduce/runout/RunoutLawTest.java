@@ -280,4 +280,29 @@ class RunoutLawTest {
     Samples sigma = Samples.of(reduce(trial(7)).stations().get(0).scatter().value());
     assertThat(sigma.get(0)).isBetween(0.2 * UM, 6 * UM);
   }
+
+  @Test
+  void swingsOfThreeClampingsArePutForwardByStudentsT() {
+    List<Sweep> swings = new ArrayList<>();
+    for (int c = 1; c <= 3; c++) {
+      swings.add(
+          new Sweep(
+              OptionalDouble.of(10e-3),
+              c,
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              Samples.of(),
+              Samples.of(),
+              OptionalDouble.of((140 + 20 * c) * UM),
+              c));
+    }
+    Runout runout = reduce(with(trial(8), swings));
+    var next = runout.nextClamping().tir().estimate().orElseThrow();
+    // source: NIST/SEMATECH e-Handbook 1.3.6.7.2, Student's t, 0.975 on 2 degrees of freedom: 4.303
+    double half = 4.303 * 20 * UM * Math.sqrt(4.0 / 3);
+    assertThat(next.value()).isCloseTo(180 * UM, within(1e-12));
+    assertThat(next.interval().high()).isCloseTo(180 * UM + half, within(0.02 * UM));
+    assertThat(next.interval().low()).isCloseTo(180 * UM - half, within(0.02 * UM));
+    assertThat(runout.nextClamping().eccentricity().known()).isFalse();
+  }
 }
