@@ -1,6 +1,5 @@
 package rundlauf.report;
 
-import rundlauf.quantity.Cause;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 
@@ -29,9 +28,6 @@ public sealed interface Cell {
 
   /** A number of a series, SI. */
   record Number(double si, Scale scale) implements Cell {}
-
-  /** A cause of doubt. */
-  record Blame(Cause cause) implements Cell {}
 
   /** Nothing to say. */
   record Blank() implements Cell {}
