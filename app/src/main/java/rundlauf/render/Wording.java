@@ -3,6 +3,7 @@ package rundlauf.render;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
@@ -48,6 +49,9 @@ public final class Wording {
   public String plain(Cell cell) {
     if (cell instanceof Cell.Said said) {
       return say(said.saying());
+    }
+    if (cell instanceof Cell.SaidAll all) {
+      return all.sayings().stream().map(this::say).collect(Collectors.joining(" "));
     }
     if (cell instanceof Cell.Typed typed) {
       return typed.text();

@@ -1,12 +1,17 @@
 package rundlauf.usecase;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
+import rundlauf.compare.Comparing;
+import rundlauf.compare.SetupResults;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.quantity.Refused;
+import rundlauf.reduce.Reduced;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Outcome;
 
@@ -15,8 +20,19 @@ final class BenchOutcomes {
   private BenchOutcomes() {}
 
   static BenchResults of(Bench bench, Draws draws, Work work) {
-    return new BenchResults(
-        bench, work.map(bench.trials(), trial -> outcome(trial, bench, draws, work)));
+    List<Outcome> outcomes = work.map(bench.trials(), trial -> outcome(trial, bench, draws, work));
+    List<SetupResults> setups =
+        bench.setups().stream()
+            .map(setup -> SetupResults.latest(setup.name(), ofSetup(setup.name(), outcomes)))
+            .toList();
+    return new BenchResults(bench, outcomes, Comparing.compare(setups, draws));
+  }
+
+  private static List<Reduced> ofSetup(String setup, List<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(o -> o.setup().equals(Optional.of(setup)))
+        .flatMap(o -> o instanceof Outcome.Figures f ? Stream.of(f.reduced()) : Stream.empty())
+        .toList();
   }
 
   private static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {

@@ -12,6 +12,7 @@ import rundlauf.bench.Entry;
 import rundlauf.bench.Setup;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
+import rundlauf.compare.Comparison;
 import rundlauf.maths.Samples;
 import rundlauf.maths.Stream;
 import rundlauf.quantity.Arg;
@@ -71,7 +72,27 @@ final class InventedBench {
             trial(refused),
             refused.setup(),
             Refused.at(new Place(refused.file(), 5, 0, "readings"), "no-rows")));
-    return new BenchResults(bench(setups), outcomes);
+    return new BenchResults(bench(setups), outcomes, comparison(setups));
+  }
+
+  private static Comparison comparison(List<Setup> setups) {
+    Measured a = length("a", 97, 5, 12);
+    Measured b = length("b", 130, 5, 10);
+    var difference =
+        new Comparison.Difference(
+            "runout",
+            "nextClamping.tir",
+            OptionalDouble.empty(),
+            a,
+            b,
+            a.minus(b),
+            OptionalDouble.of(0.983),
+            Comparison.Verdict.BETTER,
+            Optional.of(setups.get(0).name()),
+            List.of(),
+            List.of());
+    var pair = new Comparison.Pair(setups.get(0).name(), setups.get(1).name(), List.of(difference));
+    return new Comparison(setups.stream().map(Setup::name).toList(), List.of(pair));
   }
 
   private static Bench bench(List<Setup> setups) {

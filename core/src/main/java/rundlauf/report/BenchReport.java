@@ -13,7 +13,7 @@ public final class BenchReport {
 
   private BenchReport() {}
 
-  /** The whole report: cautions, side by side, each setup, what was typed, methods. */
+  /** The whole report: cautions, side by side, differences, each setup, what was typed, methods. */
   public static Report of(BenchResults results) {
     List<Sheet> sheets = new ArrayList<>();
     for (Outcome outcome : results.outcomes()) {
@@ -22,6 +22,7 @@ public final class BenchReport {
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
     sections.add(SideBySide.section(results, sheets));
+    sections.add(Differences.section(results, sheets));
     for (int i = 0; i < results.bench().setups().size(); i++) {
       sections.add(SetupSection.section(results, sheets, i));
     }

@@ -1,5 +1,6 @@
 package rundlauf.report;
 
+import java.util.List;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 
@@ -10,6 +11,13 @@ public sealed interface Cell {
 
   /** A sentence or a word of ours. */
   record Said(Saying saying) implements Cell {}
+
+  /** Sentences of ours, one after the other. */
+  record SaidAll(List<Saying> sayings) implements Cell {
+    public SaidAll {
+      sayings = List.copyOf(sayings);
+    }
+  }
 
   /**
    * A sentence or a word of ours that leads somewhere.
