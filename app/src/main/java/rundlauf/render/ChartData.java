@@ -86,7 +86,7 @@ final class ChartData {
     for (Chart.Line line : chart.lines()) {
       ObjectNode one = lines.addObject().put("name", words.say(line.name()));
       one.set("loads", row(line.loads(), chart.force()));
-      one.set("readings", row(line.readings(), chart.length()));
+      one.set("readings", row(line.readings(), chart.fitted()));
     }
   }
 
@@ -107,7 +107,7 @@ final class ChartData {
     node.put("unit", FigureText.symbol(chart.u().unit()));
     ArrayNode bars = node.putArray("bars");
     for (Chart.Bar bar : chart.bars()) {
-      ObjectNode one = bars.addObject().put("name", words.cause(bar.name().cause()));
+      ObjectNode one = bars.addObject().put("name", words.say(bar.name()));
       one.set("u", number(bar.u(), chart.u()));
       one.set("share", number(bar.share(), chart.share()));
     }

@@ -2,7 +2,8 @@ package rundlauf.render;
 
 import java.util.Optional;
 import rundlauf.quantity.Figure;
-import rundlauf.quantity.Figure.Estimate;
+import rundlauf.quantity.Format;
+import rundlauf.quantity.Shown;
 import rundlauf.quantity.Unit;
 
 /**
@@ -18,29 +19,18 @@ record FigureText(String value, Optional<FigureText.Ends> interval) {
   /** A doubt this small beside its value is the rounding of the arithmetic. */
   private static final double NO_DOUBT = 1e-9;
 
-  private static final double TURN = 360;
   private static final String NO_BREAK = "\u00a0";
 
   static FigureText of(Figure figure) {
-    Estimate e = figure.estimate().orElseThrow();
-    Unit unit = figure.unit();
-    double widest = Math.max(e.u(), e.interval().high() - e.interval().low());
-    if (widest <= NO_DOUBT * Math.abs(e.value())) {
-      return new FigureText(withUnit(Digits.exact(e.value(), unit), unit), Optional.empty());
+    Shown shown = Shown.of(figure).orElseThrow();
+    double widest = Math.max(shown.u(), shown.high() - shown.low());
+    if (widest <= NO_DOUBT * Math.abs(shown.value())) {
+      return new FigureText(withUnit(Format.number(shown.value()), shown.unit()), Optional.empty());
     }
-    int decimals = Digits.decimals(unit.fromSi(e.u() > 0 ? e.u() : widest));
-    double turns = turns(e.value(), unit);
+    double u = shown.u() > 0 ? shown.u() : widest;
     return new FigureText(
-        withUnit(Digits.fixed(unit.fromSi(e.value()) - turns, decimals), unit),
-        Optional.of(
-            new Ends(
-                Digits.fixed(unit.fromSi(e.interval().low()) - turns, decimals),
-                Digits.fixed(unit.fromSi(e.interval().high()) - turns, decimals))));
-  }
-
-  /** Degrees to take off so that the value lies within one turn; its interval goes along. */
-  private static double turns(double si, Unit unit) {
-    return unit == Unit.DEGREE ? TURN * Math.floor(unit.fromSi(si) / TURN) : 0;
+        withUnit(Format.rounded(shown.value(), u), shown.unit()),
+        Optional.of(new Ends(Format.rounded(shown.low(), u), Format.rounded(shown.high(), u))));
   }
 
   static String withUnit(String digits, Unit unit) {

@@ -3,8 +3,8 @@ package rundlauf.render;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import rundlauf.quantity.Arg;
-import rundlauf.quantity.Cause;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
@@ -45,15 +45,13 @@ public final class Wording {
     return FigureText.withUnit(Digits.of(number.si(), number.scale()), number.scale().unit());
   }
 
-  /** A cause: what it is, and of what. */
-  public String cause(Cause cause) {
-    return word("cause-" + cause.part(), cause.record());
-  }
-
   /** A cell's text without its links; empty where there is nothing to say. */
   public String plain(Cell cell) {
     if (cell instanceof Cell.Said said) {
       return say(said.saying());
+    }
+    if (cell instanceof Cell.SaidAll all) {
+      return all.sayings().stream().map(this::say).collect(Collectors.joining(" "));
     }
     if (cell instanceof Cell.Typed typed) {
       return typed.text();
@@ -61,7 +59,7 @@ public final class Wording {
     if (cell instanceof Cell.Number number) {
       return number(number);
     }
-    return cell instanceof Cell.Blame blame ? cause(blame.cause()) : "";
+    return cell instanceof Cell.Link link ? say(link.saying()) : "";
   }
 
   /** The class of a chart's element. */

@@ -10,7 +10,7 @@
   const base = () => ({
     animation: false,
     textStyle: { color: colour("ink"), fontFamily: "system-ui, Liberation Sans, DejaVu Sans, sans-serif", fontSize: 12 },
-    legend: { bottom: 0, textStyle: { color: colour("ink") }, itemGap: 14, inactiveColor: colour("soft") },
+    legend: { show: false },
     tooltip: { renderMode: "richText", trigger: "item", backgroundColor: colour("sheet"), borderColor: colour("rule"),
       textStyle: { color: colour("ink") } },
     aria: { enabled: false },
@@ -18,7 +18,7 @@
 
   const axis = (name, extra) => ({
     type: "value", name, nameLocation: "middle", nameGap: 28, scale: true,
-    nameTextStyle: { color: colour("ink") }, axisLabel: { color: colour("ink"), hideOverlap: true },
+    nameTextStyle: { color: colour("ink") }, axisLabel: { color: colour("ink"), hideOverlap: true, margin: 10, formatter: String },
     axisLine: { show: true, lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } },
     ...extra,
   });
@@ -52,12 +52,12 @@
     const label = (r) => (Math.abs(r) === c.span || r === 0 ? (r > 0 ? "+" + r + " " + c.unit : r) : "");
     return {
       ...base(),
-      polar: { radius: "72%", center: ["50%", "46%"] },
+      polar: { radius: "80%" },
       angleAxis: { type: "value", min: 0, max: 360, startAngle: 90, interval: 45,
         axisLabel: { color: colour("ink"), formatter: "{value}°", margin: 5 }, axisTick: { show: false },
         axisLine: { lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } } },
       radiusAxis: { type: "value", min: inner, max: c.span, interval: c.span / 2, z: 4,
-        axisLabel: { color: colour("ink"), formatter: label, backgroundColor: colour("sheet"), padding: [1, 2] },
+        axisLabel: { color: colour("ink"), formatter: label },
         axisTick: { show: false }, axisLine: { lineStyle: { color: colour("grid") } },
         splitLine: { lineStyle: { color: colour("grid") } } },
       series: [
@@ -82,7 +82,8 @@
     c.lines.forEach((l) => series.push(line(l.name, pairs(l.loads, l.readings), { silent: true })));
     return {
       ...base(),
-      grid: { left: 30, right: 18, top: 14, bottom: 64, containLabel: true },
+      ...(c.loops.length > 1 ? { legend: { bottom: 0, textStyle: { color: colour("ink") } } } : {}),
+      grid: { left: 30, right: 18, top: 14, bottom: c.loops.length > 1 ? 70 : 40, containLabel: true },
       xAxis: axis(c.words["load-axis"]), yAxis: axis(c.words["reading-axis"], { nameGap: 40 }), series,
     };
   };
@@ -95,8 +96,8 @@
     const tip = { formatter: (p) => p.value[0] + " " + c.settingUnit + ": " + p.value[1] + " rpm" };
     return {
       ...base(),
-      grid: { left: 30, right: 18, top: 24, bottom: 64, containLabel: true },
-      xAxis: axis(c.words["setting-axis"]), yAxis: axis(c.words["speed-axis"], { nameGap: 54 }),
+      grid: { left: 30, right: 18, top: 24, bottom: 40, containLabel: true },
+      xAxis: axis(c.words["setting-axis"] + (c.settingUnit ? ", " + c.settingUnit : "")), yAxis: axis(c.words["speed-axis"], { nameGap: 54 }),
       series: [
         band(c.words.band, pairs(c.curveSettings, c.low), pairs(c.curveSettings, c.high), { encode: { x: -1, y: -1 } }),
         line(c.words.curve, pairs(c.curveSettings, c.curve), { silent: true, markLine: { silent: true, symbol: "none",
@@ -110,12 +111,11 @@
   // Each bar's name stands over it, so that long names fit a narrow page.
   const budget = (c) => ({
     ...base(),
-    legend: { show: false },
     grid: { left: 8, right: 60, top: 8, bottom: 44 },
-    xAxis: axis(c.words["u-axis"] + ", " + c.unit, { min: 0, axisLabel: { color: colour("ink"), hideOverlap: true, align: "left" } }),
+    xAxis: axis(c.words["u-axis"] + ", " + c.unit, { min: 0, axisLabel: { color: colour("ink"), hideOverlap: true, align: "left", formatter: String } }),
     yAxis: { type: "category", inverse: true, data: c.bars.map((b) => b.name), axisTick: { show: false }, z: 4,
       axisLine: { lineStyle: { color: colour("soft") } },
-      axisLabel: { color: colour("ink"), inside: true, interval: 0, verticalAlign: "bottom", padding: [0, 0, 9, 0] } },
+      axisLabel: { color: colour("ink"), inside: true, interval: 0, verticalAlign: "bottom", padding: [0, 0, 12, 0] } },
     series: [{ type: "bar", barWidth: 14, itemStyle: { color: colour("bar") },
       tooltip: { formatter: (p) => p.name + ": " + p.value + " " + c.unit },
       label: { show: true, position: "right", color: colour("ink"), formatter: (p) => c.bars[p.dataIndex].share + " %" },
@@ -130,7 +130,7 @@
       const plot = document.querySelector('[data-chart="' + c.id + '"]');
       plot.classList.add("drawn");
       if (c.kind === "budget") {
-        plot.style.height = 60 + 46 * c.bars.length + "px";
+        plot.style.height = 60 + 48 * c.bars.length + "px";
       }
       const chart = echarts.init(plot);
       chart.setOption(options[c.kind](c));
@@ -138,7 +138,21 @@
     });
   };
 
+  // A link may lead into something folded.
+  const unfold = () => {
+    const target = location.hash && document.getElementById(location.hash.slice(1));
+    for (let e = target; e; e = e.parentElement) {
+      if (e.tagName === "DETAILS") e.open = true;
+    }
+    if (target) {
+      target.querySelectorAll(":scope > .blocks > .folded").forEach((e) => { e.open = true; });
+      target.scrollIntoView();
+    }
+  };
+
   drawAll();
+  unfold();
+  addEventListener("hashchange", unfold);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", drawAll);
   addEventListener("resize", () => drawn.forEach((d) => d.resize()));
 })();

@@ -1,14 +1,18 @@
 package rundlauf.render;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
+import rundlauf.bench.Setup;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
+import rundlauf.compare.Comparison;
 import rundlauf.maths.Samples;
 import rundlauf.maths.Stream;
 import rundlauf.quantity.Arg;
@@ -34,7 +38,6 @@ import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
 import rundlauf.report.BenchResults;
-import rundlauf.report.BenchResults.SetupParts;
 import rundlauf.report.Outcome;
 import rundlauf.safety.Inspection;
 
@@ -49,7 +52,7 @@ final class InventedBench {
   private InventedBench() {}
 
   static BenchResults results() {
-    List<SetupParts> setups =
+    List<Setup> setups =
         List.of(
             setup("Heron, collet, 1 mm pearl cutter", "Heron"),
             setup("Wren, chuck, fret saw", "Wren"),
@@ -68,18 +71,55 @@ final class InventedBench {
         new Outcome.Unusable(
             trial(refused),
             refused.setup(),
-            new Refused(Saying.of("report-refused", ""), Place.NOWHERE)));
-    return new BenchResults(
-        "The inlay corner", Optional.of("Invented for a demonstration."), setups, outcomes);
+            Refused.at(new Place(refused.file(), 5, 0, "readings"), "no-rows")));
+    return new BenchResults(bench(setups), outcomes, comparison(setups));
   }
 
-  private static SetupParts setup(String name, String spindle) {
-    return new SetupParts(
+  private static Comparison comparison(List<Setup> setups) {
+    Measured a = length("a", 97, 5, 12);
+    Measured b = length("b", 130, 5, 10);
+    var difference =
+        new Comparison.Difference(
+            "runout",
+            "nextClamping.tir",
+            OptionalDouble.empty(),
+            a,
+            b,
+            a.minus(b),
+            OptionalDouble.of(0.983),
+            Comparison.Verdict.BETTER,
+            Optional.of(setups.get(0).name()),
+            List.of(),
+            List.of());
+    var pair = new Comparison.Pair(setups.get(0).name(), setups.get(1).name(), List.of(difference));
+    return new Comparison(setups.stream().map(Setup::name).toList(), List.of(pair));
+  }
+
+  private static Bench bench(List<Setup> setups) {
+    return new Bench(
+        "bench.yaml",
+        "The inlay corner",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        setups,
+        List.of(),
+        Optional.of("Invented for a demonstration."),
+        List.of());
+  }
+
+  private static Setup setup(String name, String spindle) {
+    return new Setup(
         name,
         spindle,
         Optional.of("ER11 3 mm"),
         Optional.of("1 mm two-flute"),
-        Optional.of(Quantity.exact(0.018, Unit.MILLIMETRE)));
+        Optional.of(Quantity.exact(0.018, Unit.MILLIMETRE)),
+        Optional.empty());
   }
 
   private static Outcome done(Reduced reduced) {
@@ -115,7 +155,7 @@ final class InventedBench {
 
   private static Table.Row row(TrialHead head, int line, String... cells) {
     return new Table.Row(
-        java.util.Arrays.stream(cells).map(c -> scalar(head, c, line)).toList(),
+        Arrays.stream(cells).map(c -> scalar(head, c, line)).toList(),
         new Place(head.file(), line, 3, ""));
   }
 
@@ -126,7 +166,7 @@ final class InventedBench {
   private static Measured length(String trial, double um, double dialUm, double scatterUm) {
     return Measured.exact(um * 1e-6, Unit.MICROMETRE)
         .with(DIAL, dialUm * 1e-6)
-        .with(Cause.scatter(trial, "scatter", 5), scatterUm * 1e-6);
+        .with(Cause.scatter(trial, "scatter-along", 5), scatterUm * 1e-6);
   }
 
   private static Runout runout(TrialHead head, int clampings) {
@@ -138,7 +178,7 @@ final class InventedBench {
     Measured tip = length(head.file(), 97.4, 4.6, 2.5);
     Measured angle =
         Measured.exact(Math.toRadians(-12), Unit.DEGREE)
-            .with(Cause.scatter(head.file(), "across", 5), Math.toRadians(4));
+            .with(Cause.scatter(head.file(), "scatter-across", 5), Math.toRadians(4));
     var axis =
         new Runout.Axis(
             Measured.exact(0.0011, Unit.MICROMETRE_PER_MILLIMETRE).with(DIAL, 0.0001),
@@ -233,7 +273,7 @@ final class InventedBench {
             Optional.of("table"),
             Optional.of("table"),
             points);
-    Cause arms = Cause.rectangular("rig/brass lever", "arms");
+    Cause arms = Cause.rectangular("rig/brass lever", "load-arm");
     var stiffness =
         Measured.exact(0.31e6, Unit.NEWTON_PER_MICROMETRE).with(arms, 4e3).with(DIAL, 11e3);
     return new SideLoad(
@@ -264,7 +304,8 @@ final class InventedBench {
       curve.add(
           new Speed.CurvePoint(
               setting,
-              Measured.exact(turns, Unit.RPM).with(Cause.scatter(head.file(), "scatter", 6), 6.0)));
+              Measured.exact(turns, Unit.RPM)
+                  .with(Cause.scatter(head.file(), "scatter-along", 6), 6.0)));
     }
     return new Speed(
         head,

@@ -12,6 +12,7 @@ import rundlauf.quantity.Quantity;
  * @param name as given under {@code bench}
  * @param feed the fastest feed of the machine's axes
  * @param materials as typed: the user's own
+ * @param notes as given
  * @param trials in the order of their files' names
  */
 public record Bench(
@@ -26,6 +27,7 @@ public record Bench(
     List<Entry> materials,
     List<Setup> setups,
     List<Job> jobs,
+    Optional<String> notes,
     List<Trial> trials) {
 
   public Bench {

@@ -37,7 +37,6 @@ public final class BenchReader {
    */
   public static Bench read(String file, Entry.Fields document, List<Trial> trials) {
     Section s = Section.of(document, FIELDS);
-    s.text("notes");
     Bench bench = bench(file, s, trials);
     for (Entry setup : s.items("setups")) {
       requireDefined(setup, "spindle", bench.spindles().stream().map(Spindle::name).toList());
@@ -62,6 +61,7 @@ public final class BenchReader {
         s.items("materials"),
         named(s, "setups", Setup::of, Setup::name),
         named(s, "jobs", Job::of, Job::name),
+        s.text("notes"),
         trials);
   }
 

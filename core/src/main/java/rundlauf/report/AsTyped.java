@@ -37,7 +37,7 @@ final class AsTyped {
     Cell back = new Cell.Link(Saying.of("report-back-to-figures", ""), sheet.section());
     blocks.add(new Remarks(Remarks.Tone.NOTE, List.of(Remarks.Remark.of(back))));
     Saying caption = Saying.of("report-fields-caption", "", Arg.of(trial.file()));
-    blocks.add(new Table(caption, columns, fields, Table.Kind.READINGS));
+    blocks.add(new Table(caption, columns, fields, Table.Kind.READINGS, true));
     trial.readings().ifPresent(table -> blocks.add(readings(sheet, table)));
     Saying heading = Saying.of("report-file", "", Arg.of(trial.file()));
     return Section.of(sheet.readings(), heading, blocks);
@@ -71,6 +71,6 @@ final class AsTyped {
       rows.add(new Row(sheet.line(row.place().line()), cells));
     }
     Saying caption = Saying.of("report-readings-caption", "", Arg.of(table.place().file()));
-    return new Table(caption, columns, rows, Table.Kind.READINGS);
+    return new Table(caption, columns, rows, Table.Kind.READINGS, true);
   }
 }

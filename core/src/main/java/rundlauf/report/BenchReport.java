@@ -13,7 +13,7 @@ public final class BenchReport {
 
   private BenchReport() {}
 
-  /** The whole report: cautions, side by side, each setup, what was typed, methods. */
+  /** The whole report: cautions, side by side, differences, each setup, what was typed, methods. */
   public static Report of(BenchResults results) {
     List<Sheet> sheets = new ArrayList<>();
     for (Outcome outcome : results.outcomes()) {
@@ -22,22 +22,27 @@ public final class BenchReport {
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
     sections.add(SideBySide.section(results, sheets));
-    for (int i = 0; i < results.setups().size(); i++) {
+    sections.add(Differences.section(results, sheets));
+    for (int i = 0; i < results.bench().setups().size(); i++) {
       sections.add(SetupSection.section(results, sheets, i));
     }
     SetupSection.others(results, sheets).ifPresent(sections::add);
     sections.add(AsTyped.section(sheets));
     sections.add(Methods.section(sheets));
-    Saying title = Saying.of("report-title", "", Arg.of(results.bench()));
+    Saying title = Saying.of("report-title", "", Arg.of(results.bench().name()));
     return new Report(title, notices(results), sections);
   }
 
   private static List<Saying> notices(BenchResults results) {
     List<Saying> notices = new ArrayList<>();
-    if (says(results.bench()) || results.notes().filter(BenchReport::says).isPresent()) {
+    if (says(results.bench().name())
+        || results.bench().notes().filter(BenchReport::says).isPresent()) {
       notices.add(Saying.of("report-invented", ""));
     }
-    results.notes().ifPresent(n -> notices.add(Saying.of("report-bench-notes", "", Arg.of(n))));
+    results
+        .bench()
+        .notes()
+        .ifPresent(n -> notices.add(Saying.of("report-bench-notes", "", Arg.of(n))));
     return notices;
   }
 

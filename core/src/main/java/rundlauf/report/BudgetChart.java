@@ -24,16 +24,12 @@ final class BudgetChart {
    * @param caption what it is the budget of
    */
   static Optional<Chart> of(Sheet sheet, String name, Saying caption, Figure figure) {
-    List<Figure.Share> shares = figure.budget().stream().filter(s -> s.u() > 0).toList();
-    if (shares.isEmpty()) {
+    List<Chart.Bar> bars =
+        sheet.causes(figure).stream().map(c -> new Chart.Bar(c.name(), c.u(), c.share())).toList();
+    if (bars.isEmpty()) {
       return Optional.empty();
     }
-    double variance = shares.stream().mapToDouble(s -> s.u() * s.u()).sum();
-    List<Chart.Bar> bars = new ArrayList<>();
-    for (Figure.Share s : shares) {
-      bars.add(new Chart.Bar(new Cell.Blame(s.cause()), s.u(), s.u() * s.u() / variance));
-    }
-    Scale u = scale(figure.unit(), shares.get(0).u());
+    Scale u = scale(figure.unit(), bars.get(0).u());
     Saying summary = Saying.of("report-budget-summary", "");
     Table twin = twin(caption, bars, u);
     return Optional.of(
@@ -49,12 +45,15 @@ final class BudgetChart {
     List<Row> rows = new ArrayList<>();
     for (Chart.Bar bar : bars) {
       rows.add(
-          Row.of(bar.name(), new Cell.Number(bar.u(), u), new Cell.Number(bar.share(), SHARE)));
+          Row.of(
+              new Cell.Said(bar.name()),
+              new Cell.Number(bar.u(), u),
+              new Cell.Number(bar.share(), SHARE)));
     }
     List<Cell> columns = new ArrayList<>();
     for (String name : List.of("cause", "u", "share")) {
       columns.add(Table.heading("report-column-" + name));
     }
-    return new Table(caption, columns, rows, Table.Kind.READINGS);
+    return Table.of(caption, columns, rows, Table.Kind.READINGS);
   }
 }

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
 import rundlauf.report.Remarks.Remark;
 import rundlauf.report.Remarks.Tone;
+import rundlauf.safety.Inspection;
 
 /** What must be read before anything else: spindles on hold and why, and whose word counts more. */
 final class Cautions {
@@ -21,7 +23,7 @@ final class Cautions {
     List<Saying> general = new ArrayList<>();
     general.add(Saying.of("report-defer", ""));
     Set<String> spindles = new LinkedHashSet<>();
-    results.setups().forEach(s -> spindles.add(s.spindle()));
+    results.bench().setups().forEach(s -> spindles.add(s.spindle()));
     for (String spindle : spindles) {
       var last = SpindleState.last(results, sheets, spindle);
       switch (SpindleState.of(last)) {
@@ -47,20 +49,33 @@ final class Cautions {
             new Remarks(Tone.CAUTION, because), new Remarks(Tone.NOTE, List.of(Remark.of(link)))));
   }
 
-  /** Every caution that a trial's own readings gave, led by the trial. */
+  /**
+   * Every caution that a trial's own readings gave, led by the trial; once for a setup, and not
+   * that of a hold, which stands above.
+   */
   private static Optional<Section> fromReadings(List<Sheet> sheets) {
     List<Remark> remarks = new ArrayList<>();
+    Set<List<Object>> said = new LinkedHashSet<>();
     for (Sheet sheet : sheets) {
       Cell trial = new Cell.Link(TrialPart.heading(sheet), sheet.section());
-      sheet
-          .reduced()
-          .ifPresent(
-              r -> r.cautions().forEach(c -> remarks.add(Remark.of(trial, new Cell.Said(c)))));
+      for (Saying caution : own(sheet)) {
+        if (said.add(List.of(sheet.outcome().setup(), caution))) {
+          remarks.add(Remark.of(trial, new Cell.Said(caution)));
+        }
+      }
     }
     Saying heading = Saying.of("report-cautions-from-readings", "");
     return remarks.isEmpty()
         ? Optional.empty()
         : Optional.of(
             Section.of("cautions-readings", heading, List.of(new Remarks(Tone.CAUTION, remarks))));
+  }
+
+  private static List<Saying> own(Sheet sheet) {
+    return sheet
+        .reduced()
+        .filter(r -> !(r instanceof Inspection i && i.hold()))
+        .map(Reduced::cautions)
+        .orElse(List.of());
   }
 }

@@ -1,6 +1,6 @@
 package rundlauf.report;
 
-import rundlauf.quantity.Cause;
+import java.util.List;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 
@@ -11,6 +11,13 @@ public sealed interface Cell {
 
   /** A sentence or a word of ours. */
   record Said(Saying saying) implements Cell {}
+
+  /** Sentences of ours, one after the other. */
+  record SaidAll(List<Saying> sayings) implements Cell {
+    public SaidAll {
+      sayings = List.copyOf(sayings);
+    }
+  }
 
   /**
    * A sentence or a word of ours that leads somewhere.
@@ -29,9 +36,6 @@ public sealed interface Cell {
 
   /** A number of a series, SI. */
   record Number(double si, Scale scale) implements Cell {}
-
-  /** A cause of doubt. */
-  record Blame(Cause cause) implements Cell {}
 
   /** Nothing to say. */
   record Blank() implements Cell {}

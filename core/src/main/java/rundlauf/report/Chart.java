@@ -54,6 +54,7 @@ public sealed interface Chart extends Block {
    *
    * @param force how loads are printed
    * @param length how readings are printed
+   * @param fitted how fitted readings are printed
    * @param loops one for each body touched and setting of the dial
    * @param lines fitted straight lines
    */
@@ -63,6 +64,7 @@ public sealed interface Chart extends Block {
       Saying summary,
       Scale force,
       Scale length,
+      Scale fitted,
       List<Loop> loops,
       List<Line> lines,
       Table twin)
@@ -142,5 +144,5 @@ public sealed interface Chart extends Block {
    * @param u its standard uncertainty, SI
    * @param share of the variance, 0 to 1
    */
-  record Bar(Cell.Blame name, double u, double share) {}
+  record Bar(Saying name, double u, double share) {}
 }

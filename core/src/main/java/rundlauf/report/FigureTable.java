@@ -17,13 +17,13 @@ final class FigureTable {
     List<Row> rows = new ArrayList<>();
     figures.forEach(
         (path, figure) ->
-            rows.add(Row.of(new Cell.Said(name(path)), sheet.shown(figure), blame(figure))));
+            rows.add(Row.of(new Cell.Said(name(path)), sheet.shown(figure), blame(sheet, figure))));
     List<Cell> columns =
         List.of(
             Table.heading("report-column-figure"),
             Table.heading("report-column-value"),
             Table.heading("report-column-blame"));
-    return new Table(Saying.of("report-figures-caption", ""), columns, rows, Table.Kind.FIGURES);
+    return Table.of(Saying.of("report-figures-caption", ""), columns, rows, Table.Kind.FIGURES);
   }
 
   /** The figures whose path passes, in their order. */
@@ -43,9 +43,10 @@ final class FigureTable {
     return Saying.of("figure." + path, "");
   }
 
-  private static Cell blame(Figure figure) {
-    return figure.budget().isEmpty()
-        ? new Cell.Blank()
-        : new Cell.Blame(figure.budget().get(0).cause());
+  private static Cell blame(Sheet sheet, Figure figure) {
+    return sheet.causes(figure).stream()
+        .findFirst()
+        .<Cell>map(c -> new Cell.Said(c.name()))
+        .orElse(new Cell.Blank());
   }
 }

@@ -44,7 +44,8 @@ final class InspectionPart {
     for (String name : List.of("item", "found", "item-value", "note", "line")) {
       columns.add(Table.heading("report-column-" + name));
     }
-    return new Table(Saying.of("report-items-caption", ""), columns, rows, Table.Kind.FIGURES);
+    Saying caption = Saying.of("report-items-caption", "", Arg.of(rows.size()));
+    return new Table(caption, columns, rows, Table.Kind.FIGURES, !inspection.hold());
   }
 
   private static Cell typed(Optional<String> text) {

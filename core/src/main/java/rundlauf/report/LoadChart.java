@@ -14,6 +14,8 @@ import rundlauf.report.Table.Row;
 
 /** Readings against the load, each loop in the order taken, with the fitted lines. */
 final class LoadChart {
+  private static final Scale FIT = new Scale(Unit.MICROMETRE, 1);
+
   private LoadChart() {}
 
   static Chart of(Sheet sheet, SideLoad load) {
@@ -23,6 +25,8 @@ final class LoadChart {
         Scale.showing(Unit.MICROMETRE, Samples.of(points.stream().map(Point::reading).toList()), 1);
     List<Chart.Loop> loops = new ArrayList<>();
     grouped(points).values().forEach(group -> loops.add(loop(group)));
+    List<FittedLine> lines =
+        load.lines().stream().flatMap(l -> FittedLine.of(l, points).stream()).toList();
     Saying caption = Saying.of("report-load", "");
     return new Chart.LoadLoop(
         sheet.chart("load"),
@@ -30,9 +34,10 @@ final class LoadChart {
         Saying.of("report-load-summary", ""),
         force,
         length,
+        FIT,
         loops,
-        List.of(),
-        twin(sheet, points, force, length, caption));
+        lines.stream().map(LoadChart::line).toList(),
+        twin(sheet, points, lines, new Scales(force, length), caption));
   }
 
   /** By the body touched and the setting of the dial, in the order first met. */
@@ -53,13 +58,22 @@ final class LoadChart {
         group.stream().map(Point::branch).toList());
   }
 
+  private static Chart.Line line(FittedLine fit) {
+    return new Chart.Line(
+        Saying.of("report-fitted-line", ""),
+        Samples.of(0, fit.along(fit.most())),
+        Samples.of(fit.reading(0), fit.reading(fit.most())));
+  }
+
   /** The load's part along the dial: negative for a push the other way. */
   static double along(Point p) {
     return p.load() * Math.cos(p.direction() - p.dial());
   }
 
+  private record Scales(Scale force, Scale length) {}
+
   private static Table twin(
-      Sheet sheet, List<Point> points, Scale force, Scale length, Saying caption) {
+      Sheet sheet, List<Point> points, List<FittedLine> lines, Scales scales, Saying caption) {
     List<Row> rows = new ArrayList<>();
     for (Point p : points) {
       rows.add(
@@ -67,14 +81,23 @@ final class LoadChart {
               new Cell.Link(Saying.of("report-line", "", Arg.of(p.line())), sheet.line(p.line())),
               new Cell.Typed(p.place()),
               new Cell.Said(Saying.of("report-branch-" + branch(p), "")),
-              new Cell.Number(along(p), force),
-              new Cell.Number(p.reading(), length)));
+              new Cell.Number(along(p), scales.force()),
+              new Cell.Number(p.reading(), scales.length()),
+              fitted(p, lines)));
     }
     List<Cell> columns = new ArrayList<>();
-    for (String name : List.of("line", "place", "branch", "load", "reading")) {
+    for (String name : List.of("line", "place", "branch", "load", "reading", "fitted-line")) {
       columns.add(Table.heading("report-column-" + name));
     }
-    return new Table(caption, columns, rows, Table.Kind.READINGS);
+    return Table.of(caption, columns, rows, Table.Kind.READINGS);
+  }
+
+  private static Cell fitted(Point p, List<FittedLine> lines) {
+    return lines.stream()
+        .filter(l -> FittedLine.belongs(p, l.line()))
+        .findFirst()
+        .<Cell>map(l -> new Cell.Number(l.reading(p.load()), FIT))
+        .orElse(new Cell.Blank());
   }
 
   private static String branch(Point p) {

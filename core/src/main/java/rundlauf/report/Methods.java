@@ -11,6 +11,9 @@ import rundlauf.quantity.Saying;
 final class Methods {
   private static final String SECTION = "methods";
 
+  /** The id of how setups are compared. */
+  static final String COMPARE = "method-compare";
+
   private Methods() {}
 
   static String id(String kind) {
@@ -20,6 +23,7 @@ final class Methods {
   static Section section(List<Sheet> sheets) {
     Set<String> kinds = new LinkedHashSet<>();
     sheets.forEach(s -> kinds.add(s.kind()));
+    kinds.add("compare");
     List<Section> parts = new ArrayList<>();
     for (String kind : kinds) {
       List<Saying> sayings =

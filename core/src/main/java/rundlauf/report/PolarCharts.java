@@ -76,7 +76,7 @@ final class PolarCharts {
     for (String name : List.of("angle", "reading", "from-mean", "fit", "low", "high")) {
       columns.add(Table.heading("report-column-" + name));
     }
-    return new Table(caption(station), columns, rows, Table.Kind.READINGS);
+    return Table.of(caption(station), columns, rows, Table.Kind.READINGS);
   }
 
   /** The largest distance from the mean circle, rounded up to a number that halves well. */

@@ -1,11 +1,15 @@
 package rundlauf.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import rundlauf.maths.Samples;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.reduce.runout.Runout;
@@ -16,6 +20,9 @@ final class RunoutPart {
   private static final String SWEEPS = "stations[";
   private static final Scale COUNT = new Scale(Unit.ONE, 0);
 
+  /** Our choice: more sweeps than this would bury the figures of the axis on a phone. */
+  private static final int MOST_OPEN = 3;
+
   private RunoutPart() {}
 
   static List<Block> blocks(Sheet sheet, Runout runout) {
@@ -24,7 +31,12 @@ final class RunoutPart {
     List<Block> blocks = new ArrayList<>();
     blocks.add(FigureTable.of(sheet, whole));
     blocks.add(sweeps(sheet, runout));
-    blocks.addAll(PolarCharts.of(sheet, runout));
+    addReasons(runout, blocks);
+    List<Chart> turns = PolarCharts.of(sheet, runout);
+    if (!turns.isEmpty()) {
+      blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-polar-key", ""))));
+    }
+    blocks.addAll(turns);
     BudgetChart.of(sheet, "tir", Saying.of("report-budget-tip", ""), runout.axis().tip().tir())
         .or(
             () ->
@@ -48,11 +60,11 @@ final class RunoutPart {
           Row.of(
               optional(station.sweep().station(), distance),
               new Cell.Number(station.sweep().clamping(), COUNT),
-              sheet.shown(station.tir()),
-              sheet.shown(station.eccentricity()),
-              sheet.shown(station.highSpot()),
-              sheet.shown(station.scatter()),
-              sheet.shown(station.swing())));
+              brief(sheet, station.tir()),
+              brief(sheet, station.eccentricity()),
+              brief(sheet, station.highSpot()),
+              brief(sheet, station.scatter()),
+              brief(sheet, station.swing())));
     }
     List<Cell> columns = new ArrayList<>();
     columns.add(Table.heading("report-column-station"));
@@ -60,7 +72,32 @@ final class RunoutPart {
     for (String name : List.of("tir", "eccentricity", "highSpot", "scatter", "swing")) {
       columns.add(Table.heading("figure.stations." + name));
     }
-    return new Table(Saying.of("report-sweeps-caption", ""), columns, rows, Table.Kind.FIGURES);
+    Saying caption = Saying.of("report-sweeps-caption", "", Arg.of(rows.size()));
+    return new Table(caption, columns, rows, Table.Kind.FIGURES, rows.size() > MOST_OPEN);
+  }
+
+  /** A figure, or that it cannot be had; why stands once under the table. */
+  private static Cell brief(Sheet sheet, Figure figure) {
+    return figure.known()
+        ? sheet.shown(figure)
+        : new Cell.Link(Saying.of("report-cannot-be-had", ""), sheet.readings());
+  }
+
+  private static void addReasons(Runout runout, List<Block> blocks) {
+    Set<String> codes = new LinkedHashSet<>();
+    List<Remarks.Remark> reasons = new ArrayList<>();
+    Cell because = new Cell.Said(Saying.of("report-cannot-be-had-because", ""));
+    FigureTable.only(runout.figures(), path -> path.startsWith(SWEEPS))
+        .values()
+        .forEach(
+            figure -> {
+              if (figure instanceof Missing missing && codes.add(missing.why().code())) {
+                reasons.add(Remarks.Remark.of(because, new Cell.Said(missing.why())));
+              }
+            });
+    if (!reasons.isEmpty()) {
+      blocks.add(new Remarks(Remarks.Tone.NOTE, reasons));
+    }
   }
 
   /** A number that need not have been given. */

@@ -3,9 +3,9 @@ package rundlauf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rundlauf.bench.Setup;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
-import rundlauf.report.BenchResults.SetupParts;
 
 /** A setup: what it is put together from, then every trial taken on it. */
 final class SetupSection {
@@ -24,7 +24,7 @@ final class SetupSection {
   }
 
   static Section section(BenchResults results, List<Sheet> sheets, int number) {
-    SetupParts setup = results.setups().get(number);
+    Setup setup = results.bench().setups().get(number);
     List<Sheet> own = sheetsOf(setup.name(), sheets);
     List<Block> blocks = new ArrayList<>();
     var last = SpindleState.last(results, sheets, setup.spindle());
@@ -41,7 +41,7 @@ final class SetupSection {
 
   /** The trials that name no setup of the bench; empty when there are none. */
   static Optional<Section> others(BenchResults results, List<Sheet> sheets) {
-    List<String> names = results.setups().stream().map(SetupParts::name).toList();
+    List<String> names = results.bench().setups().stream().map(Setup::name).toList();
     List<Section> trials =
         sheets.stream()
             .filter(s -> s.outcome().setup().filter(names::contains).isEmpty())
@@ -53,7 +53,7 @@ final class SetupSection {
         : Optional.of(new Section("other-trials", heading, List.of(), trials));
   }
 
-  private static List<Saying> parts(SetupParts setup, boolean bare) {
+  private static List<Saying> parts(Setup setup, boolean bare) {
     List<Saying> parts = new ArrayList<>();
     parts.add(Saying.of("report-part-spindle", "", Arg.of(setup.spindle())));
     setup.holder().ifPresent(h -> parts.add(Saying.of("report-part-holder", "", Arg.of(h))));

@@ -1,8 +1,8 @@
 package rundlauf.report;
 
+import java.util.List;
 import java.util.Optional;
 import rundlauf.quantity.Figure;
-import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
 
 /**
@@ -53,8 +53,22 @@ record Sheet(int number, Outcome outcome) {
     return new Cell.Shown(figure, readings(), method());
   }
 
-  /** The word for a kind of trial. */
-  Saying kindName() {
-    return Saying.of("report-kind-" + kind(), "");
+  /** The kinds of cause in a figure's doubt, largest first. */
+  List<CauseGroup> causes(Figure figure) {
+    return CauseGroup.of(figure, outcome.trial().file());
+  }
+
+  /** When the trial was taken, as typed; empty text where it is not said. */
+  String date() {
+    return reduced().flatMap(r -> r.head().date()).orElse("");
+  }
+
+  /** The last by date, of several at one date the last in the bench; of at least one. */
+  static Sheet last(List<Sheet> sheets) {
+    Sheet last = sheets.get(0);
+    for (Sheet sheet : sheets) {
+      last = sheet.date().compareTo(last.date()) >= 0 ? sheet : last;
+    }
+    return last;
   }
 }

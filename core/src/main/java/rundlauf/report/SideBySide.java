@@ -38,16 +38,16 @@ final class SideBySide {
       columns.add(Table.heading(trait.code()));
     }
     List<Row> rows = new ArrayList<>();
-    for (int i = 0; i < results.setups().size(); i++) {
+    for (int i = 0; i < results.bench().setups().size(); i++) {
       rows.add(row(results, sheets, i));
     }
     Saying caption = Saying.of("report-side-by-side-caption", "");
-    Block table = new Table(caption, columns, rows, Table.Kind.FIGURES);
+    Block table = Table.of(caption, columns, rows, Table.Kind.FIGURES);
     return Section.of("side-by-side", Saying.of("report-side-by-side", ""), List.of(table));
   }
 
   private static Row row(BenchResults results, List<Sheet> sheets, int number) {
-    var setup = results.setups().get(number);
+    var setup = results.bench().setups().get(number);
     List<Sheet> own = SetupSection.sheetsOf(setup.name(), sheets);
     List<Cell> cells = new ArrayList<>();
     cells.add(SetupSection.link(setup.name(), number));
@@ -73,10 +73,9 @@ final class SideBySide {
     }
     List<Sheet> bearing = kind.stream().filter(s -> s.reduced().isPresent()).toList();
     if (bearing.isEmpty()) {
-      Sheet refused = kind.get(kind.size() - 1);
-      return new Cell.Link(Saying.of("report-refused", ""), refused.section());
+      return new Cell.Link(Saying.of("report-refused", ""), Sheet.last(kind).section());
     }
-    Sheet last = bearing.get(bearing.size() - 1);
+    Sheet last = Sheet.last(bearing);
     Figure figure = last.reduced().flatMap(trait.of()).orElseThrow();
     return figure instanceof Missing
         ? new Cell.Link(Saying.of("report-cannot-be-had", ""), last.section())

@@ -42,7 +42,7 @@ final class SpeedPart {
     }
     List<Cell> columns =
         List.of(Table.heading("report-column-wanted"), new Cell.Said(setting(speed)));
-    return new Table(Saying.of("report-wanted-caption", ""), columns, rows, Table.Kind.FIGURES);
+    return Table.of(Saying.of("report-wanted-caption", ""), columns, rows, Table.Kind.FIGURES);
   }
 
   private static Saying setting(Speed speed) {
@@ -107,6 +107,6 @@ final class SpeedPart {
             new Cell.Said(setting(speed)),
             Table.heading("report-column-speed"),
             Table.heading("report-column-curve"));
-    return new Table(caption, columns, rows, Table.Kind.READINGS);
+    return Table.of(caption, columns, rows, Table.Kind.READINGS);
   }
 }

@@ -1,6 +1,5 @@
 package rundlauf.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.safety.Inspection;
@@ -34,19 +33,21 @@ enum SpindleState {
 
   /** The last inspection of a spindle. */
   static Optional<Inspected> last(BenchResults results, List<Sheet> sheets, String spindle) {
-    List<Inspected> found = new ArrayList<>();
-    for (Sheet sheet : sheets) {
-      if (belongs(results, sheet, spindle)
-          && sheet.reduced().orElse(null) instanceof Inspection inspection) {
-        found.add(new Inspected(sheet, inspection));
-      }
+    List<Sheet> found =
+        sheets.stream()
+            .filter(s -> belongs(results, s, spindle))
+            .filter(s -> s.reduced().orElse(null) instanceof Inspection)
+            .toList();
+    if (found.isEmpty()) {
+      return Optional.empty();
     }
-    return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
+    Sheet last = Sheet.last(found);
+    return Optional.of(new Inspected(last, (Inspection) last.reduced().orElseThrow()));
   }
 
   private static boolean belongs(BenchResults results, Sheet sheet, String spindle) {
     Optional<String> setup = sheet.outcome().setup();
-    return results.setups().stream()
+    return results.bench().setups().stream()
         .anyMatch(s -> s.spindle().equals(spindle) && setup.equals(Optional.of(s.name())));
   }
 }

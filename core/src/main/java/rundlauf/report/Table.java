@@ -9,8 +9,9 @@ import rundlauf.quantity.Saying;
  * @param caption what it shows
  * @param columns headings, one for each cell of a row
  * @param kind how it is to be read
+ * @param folded whether only its caption is shown until it is asked for
  */
-public record Table(Saying caption, List<Cell> columns, List<Row> rows, Kind kind)
+public record Table(Saying caption, List<Cell> columns, List<Row> rows, Kind kind, boolean folded)
     implements Block {
   /** How a table is read. */
   public enum Kind {
@@ -33,6 +34,11 @@ public record Table(Saying caption, List<Cell> columns, List<Row> rows, Kind kin
     static Row of(Cell... cells) {
       return new Row("", List.of(cells));
     }
+  }
+
+  /** An open table. */
+  static Table of(Saying caption, List<Cell> columns, List<Row> rows, Kind kind) {
+    return new Table(caption, columns, rows, kind, false);
   }
 
   /** A heading in our own words. */

@@ -110,6 +110,7 @@ class SetupCautionsTest {
         List.of(),
         List.of(SETUP),
         List.of(),
+        Optional.empty(),
         List.of());
   }
 

@@ -1,0 +1,52 @@
+package rundlauf.usecase;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Entry;
+import rundlauf.bench.Trial;
+import rundlauf.compare.Comparing;
+import rundlauf.compare.SetupResults;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.quantity.Refused;
+import rundlauf.reduce.Reduced;
+import rundlauf.report.BenchResults;
+import rundlauf.report.Outcome;
+
+/** Every trial of a bench reduced; a refused one keeps its refusal and stops no other. */
+final class BenchOutcomes {
+  private BenchOutcomes() {}
+
+  static BenchResults of(Bench bench, Draws draws, Work work) {
+    List<Outcome> outcomes = work.map(bench.trials(), trial -> outcome(trial, bench, draws, work));
+    List<SetupResults> setups =
+        bench.setups().stream()
+            .map(setup -> SetupResults.latest(setup.name(), ofSetup(setup.name(), outcomes)))
+            .toList();
+    return new BenchResults(bench, outcomes, Comparing.compare(setups, draws));
+  }
+
+  private static List<Reduced> ofSetup(String setup, List<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(o -> o.setup().equals(Optional.of(setup)))
+        .flatMap(o -> o instanceof Outcome.Figures f ? Stream.of(f.reduced()) : Stream.empty())
+        .toList();
+  }
+
+  private static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {
+    try {
+      return new Outcome.Figures(trial, Reduction.of(trial, Optional.of(bench), draws, work));
+    } catch (Refused refused) {
+      return new Outcome.Unusable(trial, setup(trial), refused);
+    }
+  }
+
+  /** The setup that a refused trial names, as typed. */
+  private static Optional<String> setup(Trial trial) {
+    return trial.document().get("setup").orElse(null) instanceof Entry.Scalar s
+        ? Optional.of(s.text().strip())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,60 @@
+package rundlauf.usecase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rundlauf.files.DiskTrials;
+import rundlauf.files.PublicationFolder;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.quantity.Refused;
+import rundlauf.render.HtmlReport;
+import rundlauf.render.Sentences;
+
+class PublishReportTest {
+  private static final String DEMO = "../demo/bench";
+
+  /** Fewer draws than a user gets: this is about the page, not the digits. */
+  private static final Draws FEW = new Draws(Draws.DEFAULT_SEED, 400);
+
+  @TempDir Path folder;
+
+  private String publish(Path out) {
+    var publication = new PublicationFolder(out);
+    return new PublishReport(new DiskTrials(), HtmlReport::write, publication, Work.sequential())
+        .publish(DEMO, FEW);
+  }
+
+  @Test
+  void theDemoBenchIsPublishedTheSameEveryTime() throws Exception {
+    String first = Files.readString(Path.of(publish(folder.resolve("a"))));
+    String second = Files.readString(Path.of(publish(folder.resolve("b"))));
+    assertThat(second).isEqualTo(first);
+    assertThat(first)
+        .contains("Invented demonstration data: nobody has taken these readings.")
+        .contains("Shrike is on hold: do not power it")
+        .doesNotContain("These readings were refused");
+    assertThat(folder.resolve("a")).isDirectoryContaining(f -> f.endsWith("report.html"));
+    assertThat(folder.resolve("a").toFile().list()).containsExactly("report.html");
+  }
+
+  @Test
+  void aPageThatCannotBeKeptIsRefusedInASentence() throws Exception {
+    Path file = Files.writeString(folder.resolve("taken"), "a file, not a folder");
+    assertThatThrownBy(() -> publish(file))
+        .isInstanceOfSatisfying(
+            Refused.class,
+            refused ->
+                assertThat(Sentences.refusal(refused).line())
+                    .isEqualTo(
+                        file.resolve("report.html")
+                            + ": the page "
+                            + file.resolve("report.html")
+                            + " could not be written — choose a folder that exists or can be made,"
+                            + " that you may write to and that has room for about 2 MB"));
+  }
+}
