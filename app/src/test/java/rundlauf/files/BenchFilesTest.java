@@ -166,7 +166,7 @@ class BenchFilesTest {
 
   private static String refused(Path path, String name) {
     Refused refused = catchThrowableOfType(Refused.class, () -> BenchFiles.read(path, name));
-    return new Sentences().refusal(refused).line();
+    return Sentences.refusal(refused).line();
   }
 
   private void write(Map<String, String> files) throws IOException {

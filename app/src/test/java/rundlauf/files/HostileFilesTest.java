@@ -161,7 +161,7 @@ class HostileFilesTest {
     Refused refused =
         catchThrowableOfType(
             Refused.class, () -> TrialFiles.read(Path.of("/dev/zero"), "/dev/zero"));
-    assertThat(new Sentences().refusal(refused).line())
+    assertThat(Sentences.refusal(refused).line())
         .isEqualTo(
             "/dev/zero: \"/dev/zero\" is not an ordinary file — save what it gives in a file first");
   }
@@ -181,7 +181,7 @@ class HostileFilesTest {
   }
 
   private void assertRefused(String line) {
-    assertThat(new Sentences().refusal(refused()).line()).isEqualTo(line);
+    assertThat(Sentences.refusal(refused()).line()).isEqualTo(line);
   }
 
   private Refused refused() {
