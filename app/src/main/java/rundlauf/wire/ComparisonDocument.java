@@ -26,7 +26,7 @@ public final class ComparisonDocument {
         wording,
         json -> {
           json.text("file", file);
-          json.text("bench", found.results().bench().name());
+          json.text("bench", found.bench().name());
           json.list("setups", found.setups(), side -> side(json, side));
           json.list("pairs", found.comparison().pairs(), pair -> pair(json, pair));
           json.list("refused", refused(found), one -> refused(json, one));
@@ -81,7 +81,7 @@ public final class ComparisonDocument {
   }
 
   private static List<Outcome.Unusable> refused(BenchComparison found) {
-    return found.results().outcomes().stream()
+    return found.outcomes().stream()
         .filter(Outcome.Unusable.class::isInstance)
         .map(Outcome.Unusable.class::cast)
         .toList();

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import rundlauf.bench.Bench;
 import rundlauf.bench.Setup;
 import rundlauf.compare.Comparing;
 import rundlauf.compare.Comparison;
@@ -20,38 +21,39 @@ import rundlauf.safety.Standing;
 /**
  * Every setup of a bench side by side.
  *
- * @param results what was made of the bench's trials
+ * @param outcomes what was made of its trials, in their order
  * @param setups in the bench's order
  * @param comparison of every pair of them
  */
-public record BenchComparison(BenchResults results, List<SetupSide> setups, Comparison comparison) {
+public record BenchComparison(
+    Bench bench, List<Outcome> outcomes, List<SetupSide> setups, Comparison comparison) {
   public BenchComparison {
+    outcomes = List.copyOf(outcomes);
     setups = List.copyOf(setups);
   }
 
   /**
    * Sets the setups side by side by the latest result of each kind.
    *
-   * @param results reduced with the same {@code draws}, so that common causes cancel
+   * @param outcomes reduced with the same {@code draws}, so that common causes cancel
    */
-  public static BenchComparison of(BenchResults results, Draws draws) {
+  public static BenchComparison of(Bench bench, List<Outcome> outcomes, Draws draws) {
     List<SetupSide> sides = new ArrayList<>();
-    for (Setup setup : results.bench().setups()) {
-      sides.add(side(results, setup));
+    for (Setup setup : bench.setups()) {
+      sides.add(side(bench, outcomes, setup));
     }
     List<SetupResults> latest = sides.stream().map(SetupSide::latest).toList();
-    return new BenchComparison(results, sides, Comparing.compare(latest, draws));
+    return new BenchComparison(bench, outcomes, sides, Comparing.compare(latest, draws));
   }
 
-  private static SetupSide side(BenchResults results, Setup setup) {
-    SetupResults latest = SetupResults.latest(setup.name(), of(results, setup.name()));
-    List<Inspection> inspections = inspections(results, setup.spindle());
+  private static SetupSide side(Bench bench, List<Outcome> outcomes, Setup setup) {
+    SetupResults latest = SetupResults.latest(setup.name(), of(outcomes, setup.name()));
+    List<Inspection> inspections = inspections(bench, outcomes, setup.spindle());
     Standing standing = Standing.of(inspections);
     List<Saying> because =
         standing == Standing.HELD ? Standing.last(inspections).because() : List.of();
     OptionalDouble none = OptionalDouble.empty();
-    Set<Saying> cautions =
-        new LinkedHashSet<>(SetupCautions.of(results.bench(), setup, none, none));
+    Set<Saying> cautions = new LinkedHashSet<>(SetupCautions.of(bench, setup, none, none));
     for (Reduced one : latest.results()) {
       if (!(one instanceof Inspection)) {
         cautions.addAll(one.cautions());
@@ -60,9 +62,9 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups, Comp
     return new SetupSide(setup, latest, standing, because, List.copyOf(cautions));
   }
 
-  private static List<Reduced> of(BenchResults results, String setup) {
+  private static List<Reduced> of(List<Outcome> outcomes, String setup) {
     List<Reduced> all = new ArrayList<>();
-    for (Outcome outcome : results.outcomes()) {
+    for (Outcome outcome : outcomes) {
       if (outcome instanceof Outcome.Figures figures
           && outcome.setup().filter(setup::equals).isPresent()) {
         all.add(figures.reduced());
@@ -72,11 +74,11 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups, Comp
   }
 
   /** Inspections taken on any setup of the spindle. */
-  private static List<Inspection> inspections(BenchResults results, String spindle) {
+  private static List<Inspection> inspections(Bench bench, List<Outcome> outcomes, String spindle) {
     List<Inspection> all = new ArrayList<>();
-    for (Setup setup : results.bench().setups()) {
+    for (Setup setup : bench.setups()) {
       if (setup.spindle().equals(spindle)) {
-        of(results, setup.name()).stream()
+        of(outcomes, setup.name()).stream()
             .filter(Inspection.class::isInstance)
             .map(Inspection.class::cast)
             .forEach(all::add);
@@ -96,7 +98,7 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups, Comp
         }
       }
     }
-    for (Outcome outcome : results.outcomes()) {
+    for (Outcome outcome : outcomes) {
       if (outcome instanceof Outcome.Unusable unusable) {
         String file = unusable.trial().file();
         cautions.add(Saying.of("trial-refused", file, Arg.of(file)));
@@ -107,7 +109,7 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups, Comp
 
   /** Whether a trial was refused, so that its figures are missing here. */
   public boolean lacksTrials() {
-    return results.outcomes().stream().anyMatch(Outcome.Unusable.class::isInstance);
+    return outcomes.stream().anyMatch(Outcome.Unusable.class::isInstance);
   }
 
   /** Whether anything must be looked at. */

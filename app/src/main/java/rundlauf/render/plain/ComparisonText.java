@@ -3,6 +3,7 @@ package rundlauf.render.plain;
 import java.util.ArrayList;
 import java.util.List;
 import rundlauf.compare.Comparison;
+import rundlauf.compare.Comparison.Verdict;
 import rundlauf.compare.Trait;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
@@ -18,16 +19,17 @@ public final class ComparisonText {
   private static final List<String> SHOWN =
       List.of("nextClamping.tir", "axis.tip.tir", "stiffness", "play", "usable.min", "usable.max");
 
+  /** A pair of which one figure is missing is not told of: the rows say so. */
+  private static final List<Verdict> TOLD =
+      List.of(Verdict.BETTER, Verdict.SMALLER, Verdict.NOT_PROVEN, Verdict.NOT_FAIR);
+
   private ComparisonText() {}
 
   /** The page, each line ended, at most 80 columns where words can be parted. */
   public static String of(BenchComparison found) {
     var sheet = new Sheet(List.of());
     sheet.paragraph(
-        sheet.word(
-            "compare-title",
-            Arg.of(found.results().bench().name()),
-            Arg.of(found.setups().size())));
+        sheet.word("compare-title", Arg.of(found.bench().name()), Arg.of(found.setups().size())));
     sheet.paragraph(sheet.word("range-meaning"));
     cautions(sheet, found);
     for (Trait trait : Trait.ALL) {
@@ -68,11 +70,24 @@ public final class ComparisonText {
     if (!unmeasured.isEmpty()) {
       sheet.row(sheet.word("not-known-of"), String.join(", ", unmeasured));
     }
-    for (Comparison.Pair pair : found.comparison().pairs()) {
-      pair.differences().stream()
-          .filter(one -> one.figure().equals(trait.path()))
-          .filter(one -> one.aSmaller().isPresent())
-          .forEach(one -> PairText.write(sheet, pair, one));
+    for (Verdict verdict : TOLD) {
+      pairs(sheet, found.comparison(), trait, verdict);
+    }
+  }
+
+  /** The pairs of one verdict, under its name; nothing when there are none. */
+  private static void pairs(Sheet sheet, Comparison comparison, Trait trait, Verdict verdict) {
+    List<String> lines = new ArrayList<>();
+    for (Comparison.Pair pair : comparison.pairs()) {
+      for (Comparison.Difference one : pair.differences()) {
+        if (one.figure().equals(trait.path()) && one.verdict() == verdict) {
+          lines.add(PairText.of(sheet, pair, one));
+        }
+      }
+    }
+    if (!lines.isEmpty()) {
+      sheet.line("  " + sheet.word("verdict-" + verdict.code()));
+      lines.forEach(sheet::bullet);
     }
   }
 }

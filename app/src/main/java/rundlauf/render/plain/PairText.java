@@ -1,34 +1,43 @@
 package rundlauf.render.plain;
 
-import java.util.List;
+import java.util.stream.Collectors;
 import rundlauf.compare.Comparison.Difference;
 import rundlauf.compare.Comparison.Pair;
 import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
 import rundlauf.quantity.Shown;
-import rundlauf.render.Sentences;
 
 /** One figure of two setups in a sentence: how much they differ, with which odds, and if fairly. */
 final class PairText {
   private PairText() {}
 
-  static void write(Sheet sheet, Pair pair, Difference one) {
+  static String of(Sheet sheet, Pair pair, Difference one) {
     double aSmaller = one.aSmaller().orElseThrow();
-    boolean first = aSmaller >= 0.5;
-    String smaller = first ? pair.a() : pair.b();
-    String larger = first ? pair.b() : pair.a();
+    boolean aFirst = aSmaller >= 0.5;
+    String smaller = aFirst ? pair.a() : pair.b();
+    String larger = aFirst ? pair.b() : pair.a();
     var shown = Shown.of(one.difference()).orElseThrow();
-    String by = FigureText.of(first ? shown.negated() : shown);
+    Arg by = Arg.of(FigureText.of(aFirst ? shown.negated() : shown));
     Arg odds = Arg.of(odds(Math.max(aSmaller, 1 - aSmaller)));
-    String says =
-        sheet.word(
-            "pair-" + one.verdict().code(),
-            Arg.of(smaller),
-            Arg.of(larger),
-            Arg.of(by),
-            odds,
-            Arg.of(one.better().orElse("")));
-    List<String> because = one.because().stream().map(Sentences::text).toList();
-    sheet.bullet(because.isEmpty() ? says : says + " " + String.join(" ", because));
+    return switch (one.verdict()) {
+      case BETTER ->
+          one.better().filter(smaller::equals).isPresent()
+              ? sheet.word("pair-better-less", Arg.of(smaller), Arg.of(larger), by, odds)
+              : sheet.word("pair-better-more", Arg.of(larger), Arg.of(smaller), by, odds);
+      case NOT_FAIR ->
+          sheet.word(
+              "pair-not-fair", Arg.of(smaller), Arg.of(larger), by, odds, Arg.of(differing(one)));
+      default -> sheet.word("pair-less", Arg.of(smaller), Arg.of(larger), by, odds);
+    };
+  }
+
+  /** What differs besides the setup, each named once. */
+  private static String differing(Difference one) {
+    return one.because().stream()
+        .map(Saying::about)
+        .map(name -> name.replace('-', ' '))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   /** Odds in a hundred, never claimed to be all of them. */
