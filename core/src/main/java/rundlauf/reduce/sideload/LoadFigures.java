@@ -50,7 +50,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   /** A difference of readings over {@code span} is off by the dial's limit at most. */
   private Measured dial(double span, String of, double over) {
     Measured none = Measured.exact(0, Unit.MICROMETRE);
-    String record = readings.indicator().record() + " on " + readings.head().file() + " " + of;
+    String record = readings.head().file() + " " + of;
     return readings
         .indicator()
         .limitOfError()
@@ -65,7 +65,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   private Measured retrace(String of) {
     Measured none = Measured.exact(0, Unit.MICROMETRE);
     IndicatorLimits dial = readings.indicator();
-    String record = dial.record() + " on " + readings.head().file() + " " + of;
+    String record = readings.head().file() + " " + of;
     return dial.hysteresis().isPresent()
         ? none.with(
             Cause.rectangular(record, "retrace"), dial.hysteresis().getAsDouble() / Math.sqrt(3))

@@ -30,7 +30,7 @@ record LoadFit(List<Samples> coefficients, Samples sigma, boolean scatterAssumed
    * truth in 90 to 94 % there. Our choice, by the table in docs/quality.md; it fades as the scatter
    * outgrows the step, where least squares is right.
    */
-  private static final double COARSE_EXCESS = 0.14;
+  private static final double COARSE_EXCESS = 0.18;
 
   LoadFit {
     coefficients = List.copyOf(coefficients);

@@ -1,8 +1,13 @@
 package rundlauf.reduce.sideload;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static rundlauf.reduce.sideload.WrittenPushes.bothWays;
+import static rundlauf.reduce.sideload.WrittenPushes.codes;
+import static rundlauf.reduce.sideload.WrittenPushes.point;
+import static rundlauf.reduce.sideload.WrittenPushes.readings;
+import static rundlauf.reduce.sideload.WrittenPushes.reduce;
+import static rundlauf.reduce.sideload.WrittenPushes.why;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +20,7 @@ import rundlauf.maths.Samples;
 import rundlauf.maths.Work;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Interval;
-import rundlauf.quantity.Missing;
 import rundlauf.quantity.Quantity;
-import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.IndicatorLimits;
@@ -26,8 +29,6 @@ import rundlauf.readings.LoadReadings.Branch;
 import rundlauf.readings.LoadReadings.Point;
 
 class SideLoadReductionCaseTest {
-  private static final Draws DRAWS = new Draws(1, 2000);
-
   /** A dial so fine that the readings are what was put in. */
   private static final double FINE = 1e-9;
 
@@ -55,57 +56,6 @@ class SideLoadReductionCaseTest {
     SideLoad without = reduce(FINE, moved);
     assertThat(without.stiffness().estimate()).isEqualTo(with.stiffness().estimate());
     assertThat(without.play().estimate()).isEqualTo(with.play().estimate());
-  }
-
-  @Test
-  void oneSideGivesALowerBoundOfThePlayAndSaysSo() {
-    List<Point> points = new ArrayList<>();
-    points.add(point(0, -4e-6, 0, Branch.UP));
-    for (int i = 1; i <= 6; i++) {
-      points.add(point(5 * i, 10e-6 + 5e-6 * i, 0, Branch.UP));
-    }
-    SideLoad found = reduce(FINE, points);
-    // source: recomputed: intercept 10 µm less the unloaded reading −4 µm
-    assertThat(found.play().value()).isCloseTo(14e-6, within(1e-8));
-    assertThat(codes(found.cautions())).containsExactly("side-load-play-lower-bound");
-    SideLoad bare = reduce(FINE, points.subList(1, points.size()));
-    assertThat(why(bare.play()).code()).isEqualTo("side-load-play-one-sided");
-    assertThat(bare.cautions()).isEmpty();
-  }
-
-  @Test
-  void oneLoadGivesASecantAndSaysSo() {
-    List<Point> points = List.of(point(0, 0, 0, Branch.UP), point(19, 90e-6, 0, Branch.UP));
-    SideLoad found = reduce(10e-6, points);
-    // source: recomputed: 90 µm for 19 N; each reading within half a step, so ± 10 µm at most, and
-    // the scatter that is assumed
-    assertThat(found.compliance().value()).isCloseTo(90e-6 / 19, within(0.3e-6));
-    Interval interval = found.compliance().estimate().orElseThrow().interval();
-    assertThat(interval.high() - interval.low()).isBetween(12e-6 / 19, 40e-6 / 19);
-    assertThat(codes(found.cautions())).containsExactly("side-load-secant");
-    assertThat(codes(found.advice())).contains("side-load-scatter-assumed");
-    assertThat(why(found.play()).code()).isEqualTo("side-load-play-needs-loads");
-    assertThat(found.straightness()).isEmpty();
-  }
-
-  @Test
-  void oneLoadToBothSidesIsASecantToo() {
-    List<Point> points = List.of(point(19, 90e-6, 0, Branch.UP), point(19, -70e-6, 180, Branch.UP));
-    SideLoad found = reduce(FINE, points);
-    assertThat(found.compliance().value()).isCloseTo(80e-6 / 19, within(1e-9));
-    assertThat(codes(found.cautions())).containsExactly("side-load-secant");
-  }
-
-  @Test
-  void oneLoadAloneIsRefused() {
-    List<Point> alone = List.of(point(19, 90e-6, 0, Branch.UP), point(19, 92e-6, 0, Branch.UP));
-    assertThatThrownBy(() -> reduce(FINE, alone))
-        .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.saying().code()).isEqualTo("side-load-one-load"));
-    List<Point> none = List.of(point(0, 0, 0, Branch.UP));
-    assertThatThrownBy(() -> reduce(FINE, none))
-        .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.saying().code()).isEqualTo("side-load-no-load"));
   }
 
   @Test
@@ -186,21 +136,6 @@ class SideLoadReductionCaseTest {
   }
 
   @Test
-  void otherDirectionsAndPlacesAreLeftOutAndSaid() {
-    List<Point> points = bothWays(2e-6, 20e-6, 4e-6);
-    SideLoad plain = reduce(FINE, points);
-    List<Point> more = new ArrayList<>(points);
-    more.add(
-        new Point(10, 5e-6, "shank", Optional.empty(), Math.PI / 2, Math.PI / 2, Branch.UP, 2, 1));
-    more.add(new Point(10, 5e-6, "nut", Optional.empty(), 0, 0, Branch.UP, 3, 1));
-    more.add(new Point(20, 7e-6, "nut", Optional.empty(), 0, 0, Branch.UP, 3, 1));
-    SideLoad found = reduce(FINE, more);
-    assertThat(found.stiffness().estimate()).isEqualTo(plain.stiffness().estimate());
-    assertThat(codes(found.advice()))
-        .contains("side-load-other-directions", "side-load-other-places");
-  }
-
-  @Test
   void aBentLineIsSaid() {
     List<Point> points = new ArrayList<>();
     for (int i = 1; i <= 5; i++) {
@@ -228,21 +163,6 @@ class SideLoadReductionCaseTest {
   }
 
   @Test
-  void oppositePushesOnTwoSettingsOfTheDialTellNoPlay() {
-    List<Point> points = new ArrayList<>();
-    for (Point p : bothWays(2e-6, 20e-6, 4e-6)) {
-      int zeroed = p.direction() > 1 ? 2 : 1;
-      points.add(
-          new Point(
-              p.load(), p.reading(), "shank", p.at(), p.direction(), 0, p.branch(), zeroed, 1));
-    }
-    points.removeIf(p -> p.load() == 0);
-    SideLoad found = reduce(FINE, points);
-    assertThat(found.compliance().value()).isCloseTo(2e-6, within(1e-9));
-    assertThat(why(found.play()).code()).isEqualTo("side-load-play-one-sided");
-  }
-
-  @Test
   void aFineDialAgreesWithLeastSquares() {
     double[] noise = {0.3, -1.1, 0.7, 0.2, -0.6, 1.4, -0.9, 0.1, 0.5, -0.8, 0.4, -0.2};
     List<Point> points = new ArrayList<>();
@@ -264,48 +184,5 @@ class SideLoadReductionCaseTest {
     assertThat(found.value()).isCloseTo(fit.coefficients().get(1), within(0.05 * half));
     double width = found.interval().high() - found.interval().low();
     assertThat(width).isCloseTo(2 * half, Percentage.withPercentage(8));
-  }
-
-  private static List<Point> bothWays(double compliance, double play, double loop) {
-    List<Point> points = new ArrayList<>();
-    for (int direction = 0; direction <= 180; direction += 180) {
-      double sign = direction == 0 ? 1 : -1;
-      points.add(point(0, sign * play / 5, direction, Branch.UP));
-      for (int i = 1; i <= 5; i++) {
-        double up = compliance * 5 * i + play / 2 - loop / 2;
-        points.add(point(5 * i, sign * up, direction, Branch.UP));
-      }
-      for (int i = 4; i >= 1; i--) {
-        double down = compliance * 5 * i + play / 2 + loop / 2;
-        points.add(point(5 * i, sign * down, direction, Branch.DOWN));
-      }
-    }
-    return points;
-  }
-
-  private static Point point(double load, double reading, double degrees, Branch branch) {
-    return new Point(
-        load, reading, "shank", Optional.empty(), Math.toRadians(degrees), 0, branch, 1, 1);
-  }
-
-  private static LoadReadings readings(double step, List<Point> points, double forceLimit) {
-    IndicatorLimits dial = PushedNose.dial(step, Optional.empty(), OptionalDouble.empty());
-    return PushedNose.readings(points, forceLimit, dial, PushedNose.HEAD);
-  }
-
-  private static SideLoad reduce(double step, List<Point> points) {
-    return reduce(readings(step, points, 0));
-  }
-
-  private static SideLoad reduce(LoadReadings readings) {
-    return SideLoadReduction.reduce(readings, DRAWS, Work.sequential());
-  }
-
-  private static Saying why(Figure figure) {
-    return ((Missing) figure).why();
-  }
-
-  private static List<String> codes(List<Saying> sayings) {
-    return sayings.stream().map(Saying::code).toList();
   }
 }
