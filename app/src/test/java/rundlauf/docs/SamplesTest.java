@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import rundlauf.Main;
 
 /** Every sample in the docs, and every file of the demo bench, keeps to its schema. */
 class SamplesTest {
@@ -22,6 +27,23 @@ class SamplesTest {
         .flatMap(page -> Fence.in(page).stream())
         .filter(fence -> List.of("yaml", "json").contains(fence.language()))
         .map(fence -> dynamicTest(fence.place(), () -> assertThat(complaints(fence)).isEmpty()));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyTrialOfThePagesIsReduced(@TempDir Path folder) {
+    return Pages.all().stream()
+        .flatMap(page -> Fence.in(page).stream())
+        .filter(fence -> fence.info().equals("yaml") && fence.text().contains("trial: "))
+        .map(
+            fence -> dynamicTest(fence.place(), () -> assertThat(errors(fence, folder)).isEmpty()));
+  }
+
+  private static String errors(Fence fence, Path folder) throws Exception {
+    Path file = Files.writeString(folder.resolve("sample.yaml"), fence.text());
+    var errors = new ByteArrayOutputStream();
+    int ended = Main.run(new ByteArrayOutputStream(), errors, true, "reduce", file.toString());
+    assertThat(ended).isIn(0, 4);
+    return errors.toString(StandardCharsets.UTF_8);
   }
 
   @TestFactory
