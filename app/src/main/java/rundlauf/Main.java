@@ -5,10 +5,12 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.util.List;
 import rundlauf.cli.CommandLines;
+import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
 import rundlauf.cli.ReduceCommand;
 import rundlauf.files.DiskTrials;
 import rundlauf.maths.Work;
+import rundlauf.usecase.CompareBench;
 import rundlauf.usecase.ReduceTrial;
 
 /** Puts the program together and runs it. */
@@ -35,6 +37,7 @@ public final class Main {
     var console = new Console(out, err, debug);
     var disk = new DiskTrials();
     var reduce = new ReduceCommand(new ReduceTrial(disk, Work.sequential()), console);
-    return CommandLines.run(List.of(reduce), console, args);
+    var compare = new CompareCommand(new CompareBench(disk, Work.sequential()), console);
+    return CommandLines.run(List.of(reduce, compare), console, args);
   }
 }

@@ -17,7 +17,7 @@ final class DrawOptions {
   private static final int MOST = 1_000_000;
 
   @Spec(Spec.Target.MIXEE)
-  private CommandSpec command;
+  private CommandSpec command = CommandSpec.create();
 
   @Option(names = "--seed", paramLabel = "NUMBER")
   private long seed = Draws.DEFAULT_SEED;

@@ -4,6 +4,7 @@ import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
+import rundlauf.report.BenchComparison;
 import rundlauf.safety.Inspection;
 
 /** How a command ended. */
@@ -37,6 +38,14 @@ public enum Exit {
     }
     boolean held = result instanceof Inspection inspection && inspection.hold();
     return held || !result.cautions().isEmpty() ? LOOK : DONE;
+  }
+
+  /** How a comparison ends. */
+  static Exit of(BenchComparison found) {
+    if (found.lacksTrials()) {
+      return REFUSED;
+    }
+    return found.hasCautions() ? LOOK : DONE;
   }
 
   private static boolean hasMainFigure(Reduced result) {

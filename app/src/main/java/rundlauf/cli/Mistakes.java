@@ -60,7 +60,8 @@ final class Mistakes {
       return Refused.at(
           Place.NOWHERE, "usage-number", name, Arg.of(label(mistake.getArgSpec())), value);
     }
-    return Refused.at(Place.NOWHERE, "usage-value", name, Arg.typed(mistake.getMessage()));
+    return Refused.at(
+        Place.NOWHERE, "usage-value", name, Arg.typed(String.valueOf(mistake.getMessage())));
   }
 
   private static boolean conversionFailed(ParameterException mistake) {

@@ -26,7 +26,8 @@ public final class RefusalDocument {
         });
   }
 
-  private static void error(JsonLine json, String file, Saying saying, Place place) {
+  /** The fields of an error. */
+  static void error(JsonLine json, String file, Saying saying, Place place) {
     json.text("code", saying.code());
     json.why("text", saying);
     json.why("remedy", new Saying(saying.code() + ".remedy", saying.about(), saying.args()));

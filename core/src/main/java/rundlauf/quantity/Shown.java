@@ -42,6 +42,11 @@ public record Shown(
         unit);
   }
 
+  /** The same figure of the opposite sign; not for angles. */
+  public Shown negated() {
+    return new Shown(-value, u, -high, -low, level, dof, unit);
+  }
+
   /** The whole turns in an angle; all of it where the rest would round up to a full turn. */
   private static double turns(double angle, Unit unit) {
     double turn = unit.fromSi(2 * Math.PI);

@@ -33,7 +33,7 @@ final class Blame {
 
   /** Whose cause it is, in brackets, without what the page says already. */
   private static String belonging(String record, String file) {
-    String own = record.startsWith(file) ? record.substring(file.length()) : record;
+    String own = record.replace(" on " + file, ",").replace(file, "");
     String name = own.replaceFirst("^[a-z ]*/", "").strip();
     return name.isEmpty() ? "" : " (" + name + ")";
   }

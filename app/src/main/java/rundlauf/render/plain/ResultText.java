@@ -24,7 +24,8 @@ public final class ResultText {
     }
     sheet.bullets("heading-cautions", result.cautions());
     figures(sheet, result);
-    sheet.bullets("heading-advice", result.advice());
+    String after = result instanceof Inspection ? "heading-besides" : "heading-advice";
+    sheet.bullets(after, result.advice());
     return sheet.text();
   }
 

@@ -11,12 +11,20 @@ import rundlauf.reduce.runout.Runout;
 
 /** The figures of a runout trial as text: the tip first, then the axis, then every sweep. */
 final class RunoutText {
+  /** So many sweeps are shown with all their figures, more with one line each; our choice. */
+  private static final int WHOLE = 3;
+
   private RunoutText() {}
 
   static void write(Sheet sheet, Runout runout) {
     tip(sheet, runout.axis().tip());
     sheet.group("heading-axis", List.of(), axis(runout.axis()));
-    runout.stations().forEach(station -> station(sheet, station));
+    if (runout.stations().size() <= WHOLE) {
+      runout.stations().forEach(station -> station(sheet, station));
+    } else {
+      sheet.heading("heading-sweeps");
+      runout.stations().forEach(station -> row(sheet, station));
+    }
     sheet.group("heading-next-clamping", List.of(), clampings(runout));
     blame(sheet, runout);
   }
@@ -57,7 +65,26 @@ final class RunoutText {
     }
   }
 
+  /** A sweep in one line: what was read, and where it was highest. */
+  private static void row(Sheet sheet, Runout.Station station) {
+    List<String> words = new ArrayList<>();
+    Figure tir = station.tir().known() ? station.tir() : station.swing();
+    words.add(sheet.word("label-tir") + " " + sheet.value(tir));
+    if (station.highSpot().known()) {
+      words.add(sheet.word("label-high-spot") + " " + sheet.value(station.highSpot()));
+    }
+    sheet.row(String.join(", ", place(sheet, station)), String.join(", ", words));
+  }
+
   private static String where(Sheet sheet, Runout.Station station) {
+    List<String> parts = place(sheet, station);
+    if (station.sweep().reading().size() > 0) {
+      parts.add(sheet.word("where-readings", Arg.of(station.sweep().reading().size())));
+    }
+    return String.join(", ", parts);
+  }
+
+  private static List<String> place(Sheet sheet, Runout.Station station) {
     var sweep = station.sweep();
     List<String> parts = new ArrayList<>();
     sweep
@@ -68,10 +95,7 @@ final class RunoutText {
     parts.add(sheet.word("where-clamping", Arg.of(sweep.clamping())));
     sweep.collet().ifPresent(a -> parts.add(sheet.word("where-collet", Arg.of(a, Unit.DEGREE))));
     sweep.shank().ifPresent(a -> parts.add(sheet.word("where-shank", Arg.of(a, Unit.DEGREE))));
-    if (sweep.reading().size() > 0) {
-      parts.add(sheet.word("where-readings", Arg.of(sweep.reading().size())));
-    }
-    return String.join(", ", parts);
+    return parts;
   }
 
   private static Map<String, Figure> clampings(Runout runout) {

@@ -79,8 +79,13 @@ final class Sheet {
     if (figure instanceof Missing gone) {
       missing(List.of(label), gone.why());
     } else {
-      row(label, FigureText.of(Shown.of(figure).orElseThrow()));
+      row(label, value(figure));
     }
+  }
+
+  /** A known figure with its range. */
+  String value(Figure figure) {
+    return FigureText.of(Shown.of(figure).orElseThrow());
   }
 
   /** What is not known, and why; a reason that stands elsewhere on the sheet is only pointed to. */

@@ -12,6 +12,9 @@ final class SideLoadText {
   /** Under this probability a straight line does not fit; common practice, no source. */
   private static final double BENT = 0.05;
 
+  /** Smaller probabilities are only said to be so. */
+  private static final double LEAST = 0.01;
+
   private SideLoadText() {}
 
   static void write(Sheet sheet, SideLoad load) {
@@ -31,7 +34,15 @@ final class SideLoadText {
   }
 
   private static void straightness(Sheet sheet, SideLoad.Straightness test) {
-    String code = test.p() < BENT ? "straightness-bent" : "straightness-straight";
-    sheet.row(sheet.word("label-straightness"), sheet.word(code, Arg.number(test.p())));
+    String code =
+        test.p() >= BENT
+            ? "straightness-straight"
+            : test.p() >= LEAST ? "straightness-bent" : "straightness-bent-surely";
+    sheet.row(sheet.word("label-straightness"), sheet.word(code, percent(test.p())));
+  }
+
+  /** A probability in percent, not finer than it is worth. */
+  private static Arg percent(double p) {
+    return Arg.of(Math.max(1, Math.round(100 * p)));
   }
 }

@@ -1,0 +1,93 @@
+package rundlauf.render.plain;
+
+import java.util.ArrayList;
+import java.util.List;
+import rundlauf.compare.Comparison;
+import rundlauf.compare.Comparison.Verdict;
+import rundlauf.compare.Trait;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.render.Sentences;
+import rundlauf.report.BenchComparison;
+import rundlauf.report.SetupSide;
+
+/** A bench's setups side by side as plain text: cautions, then figure by figure. */
+public final class ComparisonText {
+  /** What is shown; the document has the rest. Our choice: what a cut feels. */
+  private static final List<String> SHOWN =
+      List.of("nextClamping.tir", "axis.tip.tir", "stiffness", "play", "usable.min", "usable.max");
+
+  /** A pair of which one figure is missing is not told of: the rows say so. */
+  private static final List<Verdict> TOLD =
+      List.of(Verdict.BETTER, Verdict.SMALLER, Verdict.NOT_PROVEN, Verdict.NOT_FAIR);
+
+  private ComparisonText() {}
+
+  /** The page, each line ended, at most 80 columns where words can be parted. */
+  public static String of(BenchComparison found) {
+    var sheet = new Sheet(List.of());
+    sheet.paragraph(
+        sheet.word("compare-title", Arg.of(found.bench().name()), Arg.of(found.setups().size())));
+    sheet.paragraph(sheet.word("range-meaning"));
+    cautions(sheet, found);
+    for (Trait trait : Trait.ALL) {
+      if (SHOWN.contains(trait.path())) {
+        trait(sheet, found, trait);
+      }
+    }
+    return sheet.text();
+  }
+
+  private static void cautions(Sheet sheet, BenchComparison found) {
+    if (!found.hasCautions()) {
+      return;
+    }
+    sheet.heading("heading-cautions");
+    found.cautions().forEach(caution -> sheet.bullet(Sentences.text(caution)));
+    for (SetupSide side : found.setups()) {
+      side.because().forEach(saying -> own(sheet, side, saying));
+      side.cautions().forEach(saying -> own(sheet, side, saying));
+    }
+  }
+
+  private static void own(Sheet sheet, SetupSide side, Saying saying) {
+    sheet.bullet(side.setup().name() + ": " + Sentences.text(saying));
+  }
+
+  private static void trait(Sheet sheet, BenchComparison found, Trait trait) {
+    sheet.heading("trait-" + trait.path());
+    List<String> unmeasured = new ArrayList<>();
+    for (SetupSide side : found.setups()) {
+      Figure figure = trait.of(side.latest());
+      if (figure instanceof Missing) {
+        unmeasured.add(side.setup().name());
+      } else {
+        sheet.figure(side.setup().name(), figure);
+      }
+    }
+    if (!unmeasured.isEmpty()) {
+      sheet.row(sheet.word("not-known-of"), String.join(", ", unmeasured));
+    }
+    for (Verdict verdict : TOLD) {
+      pairs(sheet, found.comparison(), trait, verdict);
+    }
+  }
+
+  /** The pairs of one verdict, under its name; nothing when there are none. */
+  private static void pairs(Sheet sheet, Comparison comparison, Trait trait, Verdict verdict) {
+    List<String> lines = new ArrayList<>();
+    for (Comparison.Pair pair : comparison.pairs()) {
+      for (Comparison.Difference one : pair.differences()) {
+        if (one.figure().equals(trait.path()) && one.verdict() == verdict) {
+          lines.add(PairText.of(sheet, pair, one));
+        }
+      }
+    }
+    if (!lines.isEmpty()) {
+      sheet.line("  " + sheet.word("verdict-" + verdict.code()));
+      lines.forEach(sheet::bullet);
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Setup;
+import rundlauf.compare.Comparing;
+import rundlauf.compare.Comparison;
+import rundlauf.compare.SetupResults;
+import rundlauf.maths.Draws;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
+import rundlauf.safety.Inspection;
+import rundlauf.safety.SetupCautions;
+import rundlauf.safety.Standing;
+
+/**
+ * Every setup of a bench side by side.
+ *
+ * @param outcomes what was made of its trials, in their order
+ * @param setups in the bench's order
+ * @param comparison of every pair of them
+ */
+public record BenchComparison(
+    Bench bench, List<Outcome> outcomes, List<SetupSide> setups, Comparison comparison) {
+  public BenchComparison {
+    outcomes = List.copyOf(outcomes);
+    setups = List.copyOf(setups);
+  }
+
+  /**
+   * Sets the setups side by side by the latest result of each kind.
+   *
+   * @param outcomes reduced with the same {@code draws}, so that common causes cancel
+   */
+  public static BenchComparison of(Bench bench, List<Outcome> outcomes, Draws draws) {
+    List<SetupSide> sides = new ArrayList<>();
+    for (Setup setup : bench.setups()) {
+      sides.add(side(bench, outcomes, setup));
+    }
+    List<SetupResults> latest = sides.stream().map(SetupSide::latest).toList();
+    return new BenchComparison(bench, outcomes, sides, Comparing.compare(latest, draws));
+  }
+
+  private static SetupSide side(Bench bench, List<Outcome> outcomes, Setup setup) {
+    SetupResults latest = SetupResults.latest(setup.name(), of(outcomes, setup.name()));
+    List<Inspection> inspections = inspections(bench, outcomes, setup.spindle());
+    Standing standing = Standing.of(inspections);
+    List<Saying> because =
+        standing == Standing.HELD ? Standing.last(inspections).because() : List.of();
+    OptionalDouble none = OptionalDouble.empty();
+    Set<Saying> cautions = new LinkedHashSet<>(SetupCautions.of(bench, setup, none, none));
+    for (Reduced one : latest.results()) {
+      if (!(one instanceof Inspection)) {
+        cautions.addAll(one.cautions());
+      }
+    }
+    return new SetupSide(setup, latest, standing, because, List.copyOf(cautions));
+  }
+
+  private static List<Reduced> of(List<Outcome> outcomes, String setup) {
+    List<Reduced> all = new ArrayList<>();
+    for (Outcome outcome : outcomes) {
+      if (outcome instanceof Outcome.Figures figures
+          && outcome.setup().filter(setup::equals).isPresent()) {
+        all.add(figures.reduced());
+      }
+    }
+    return all;
+  }
+
+  /** Inspections taken on any setup of the spindle. */
+  private static List<Inspection> inspections(Bench bench, List<Outcome> outcomes, String spindle) {
+    List<Inspection> all = new ArrayList<>();
+    for (Setup setup : bench.setups()) {
+      if (setup.spindle().equals(spindle)) {
+        of(outcomes, setup.name()).stream()
+            .filter(Inspection.class::isInstance)
+            .map(Inspection.class::cast)
+            .forEach(all::add);
+      }
+    }
+    return all;
+  }
+
+  /** What must be looked at first: spindles on hold or not inspected, and trials refused. */
+  public List<Saying> cautions() {
+    Set<Saying> cautions = new LinkedHashSet<>();
+    for (Standing standing : List.of(Standing.HELD, Standing.NOT_INSPECTED)) {
+      for (SetupSide side : setups) {
+        if (side.standing() == standing) {
+          String spindle = side.setup().spindle();
+          cautions.add(Saying.of("spindle-" + standing.code(), spindle, Arg.of(spindle)));
+        }
+      }
+    }
+    for (Outcome outcome : outcomes) {
+      if (outcome instanceof Outcome.Unusable unusable) {
+        String file = unusable.trial().file();
+        cautions.add(Saying.of("trial-refused", file, Arg.of(file)));
+      }
+    }
+    return List.copyOf(cautions);
+  }
+
+  /** Whether a trial was refused, so that its figures are missing here. */
+  public boolean lacksTrials() {
+    return outcomes.stream().anyMatch(Outcome.Unusable.class::isInstance);
+  }
+
+  /** Whether anything must be looked at. */
+  public boolean hasCautions() {
+    return !cautions().isEmpty() || setups.stream().anyMatch(side -> !side.cautions().isEmpty());
+  }
+}
