@@ -63,9 +63,10 @@ class OutputFrozenTest {
     } else if (before.isObject()) {
       assertThat(now.propertyStream().map(Map.Entry::getKey))
           .as(at)
-          .containsExactlyElementsOf(
-              before.propertyStream().map(Map.Entry::getKey).toList());
-      before.properties().forEach(e -> same(now.get(e.getKey()), e.getValue(), at + "/" + e.getKey()));
+          .containsExactlyElementsOf(before.propertyStream().map(Map.Entry::getKey).toList());
+      before
+          .properties()
+          .forEach(e -> same(now.get(e.getKey()), e.getValue(), at + "/" + e.getKey()));
     } else if (before.isArray()) {
       assertThat(now.size()).as(at).isEqualTo(before.size());
       for (int i = 0; i < before.size(); i++) {
