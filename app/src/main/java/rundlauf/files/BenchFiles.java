@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.zip.ZipException;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
@@ -56,7 +57,8 @@ public final class BenchFiles {
   }
 
   /**
-   * The bench that a trial's file lies in, without its trials; empty when it lies in none.
+   * The bench that a trial's file lies in, of its trials the inspections alone (they hold a spindle
+   * for every trial); empty when it lies in none.
    *
    * @param trial the trial's file
    * @throws Refused for whatever is not as it should be in the bench
@@ -68,7 +70,7 @@ public final class BenchFiles {
       boolean trials = folder.endsWith("trials");
       if (trials && above != null && Files.isRegularFile(above.resolve(DOCUMENT))) {
         DiskFolder bench = new DiskFolder(above, shown(above));
-        return Optional.of(BenchReader.read(bench.shown(DOCUMENT), document(bench), List.of()));
+        return Optional.of(read(bench, paths -> BenchInspections.of(bench, paths)));
       }
       folder = above;
     }
@@ -93,14 +95,23 @@ public final class BenchFiles {
     return inner.size() == 1 ? zip.under(inner.get(0).replace("/" + DOCUMENT, "")) : zip;
   }
 
-  private static Bench read(Folder folder) throws IOException {
+  private static Bench read(Folder folder) {
+    return read(folder, paths -> paths.stream().map(p -> TrialFiles.read(folder, p)).toList());
+  }
+
+  private static Bench read(Folder folder, Function<List<String>, List<Trial>> reading) {
     Entry.Fields document = document(folder);
-    List<Trial> trials =
-        folder.paths().stream()
-            .filter(p -> p.startsWith(TRIALS) && p.endsWith(".yaml"))
-            .map(p -> TrialFiles.read(folder, p))
-            .toList();
-    return BenchReader.read(folder.shown(DOCUMENT), document, trials);
+    List<String> paths =
+        paths(folder).stream().filter(p -> p.startsWith(TRIALS) && p.endsWith(".yaml")).toList();
+    return BenchReader.read(folder.shown(DOCUMENT), document, reading.apply(paths));
+  }
+
+  private static List<String> paths(Folder folder) {
+    try {
+      return folder.paths();
+    } catch (IOException | UncheckedIOException broken) {
+      throw TrialFiles.notRead(new Place(folder.shown(DOCUMENT), 0, 0, ""), broken);
+    }
   }
 
   private static Entry.Fields document(Folder folder) {

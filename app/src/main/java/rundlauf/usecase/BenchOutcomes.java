@@ -35,7 +35,7 @@ final class BenchOutcomes {
         .toList();
   }
 
-  private static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {
+  static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {
     try {
       return new Outcome.Figures(trial, Reduction.of(trial, Optional.of(bench), draws, work));
     } catch (Refused refused) {

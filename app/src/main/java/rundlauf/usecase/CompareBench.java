@@ -1,11 +1,8 @@
 package rundlauf.usecase;
 
-import java.util.List;
-import rundlauf.bench.Bench;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.report.BenchComparison;
-import rundlauf.report.Outcome;
 
 /** Sets every setup of a bench side by side. */
 public final class CompareBench {
@@ -25,9 +22,6 @@ public final class CompareBench {
    * @throws rundlauf.quantity.Refused when the bench cannot be read
    */
   public BenchComparison compare(String bench, Draws draws) {
-    Bench found = source.bench(bench);
-    List<Outcome> outcomes =
-        work.map(found.trials(), trial -> Reduction.outcome(trial, found, draws, work));
-    return BenchComparison.of(found, outcomes, draws);
+    return BenchComparison.of(BenchOutcomes.of(source.bench(bench), draws, work));
   }
 }

@@ -22,6 +22,10 @@ public final class ReduceTrial {
    */
   public Reduced reduce(String file, Draws draws) {
     var sourced = source.read(file);
-    return Reduction.of(sourced.trial(), sourced.bench(), draws, work);
+    Reduced result = Reduction.of(sourced.trial(), sourced.bench(), draws, work);
+    return sourced
+        .bench()
+        .map(bench -> result.withCautions(Hold.cautions(bench, result, draws, work)))
+        .orElse(result);
   }
 }

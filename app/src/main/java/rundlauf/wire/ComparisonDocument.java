@@ -26,9 +26,9 @@ public final class ComparisonDocument {
         wording,
         json -> {
           json.text("file", file);
-          json.text("bench", found.bench().name());
+          json.text("bench", found.results().bench().name());
           json.list("setups", found.setups(), side -> side(json, side));
-          json.list("pairs", found.comparison().pairs(), pair -> pair(json, pair));
+          json.list("pairs", found.results().comparison().pairs(), pair -> pair(json, pair));
           json.list("refused", refused(found), one -> refused(json, one));
           json.sayings("cautions", found.cautions());
           json.sayings("advice", List.of());
@@ -81,7 +81,7 @@ public final class ComparisonDocument {
   }
 
   private static List<Outcome.Unusable> refused(BenchComparison found) {
-    return found.outcomes().stream()
+    return found.results().outcomes().stream()
         .filter(Outcome.Unusable.class::isInstance)
         .map(Outcome.Unusable.class::cast)
         .toList();

@@ -7,10 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Setup;
-import rundlauf.compare.Comparing;
-import rundlauf.compare.Comparison;
 import rundlauf.compare.SetupResults;
-import rundlauf.maths.Draws;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
@@ -21,29 +18,21 @@ import rundlauf.safety.Standing;
 /**
  * Every setup of a bench side by side.
  *
- * @param outcomes what was made of its trials, in their order
+ * @param results what was made of its trials
  * @param setups in the bench's order
- * @param comparison of every pair of them
  */
-public record BenchComparison(
-    Bench bench, List<Outcome> outcomes, List<SetupSide> setups, Comparison comparison) {
+public record BenchComparison(BenchResults results, List<SetupSide> setups) {
   public BenchComparison {
-    outcomes = List.copyOf(outcomes);
     setups = List.copyOf(setups);
   }
 
-  /**
-   * Sets the setups side by side by the latest result of each kind.
-   *
-   * @param outcomes reduced with the same {@code draws}, so that common causes cancel
-   */
-  public static BenchComparison of(Bench bench, List<Outcome> outcomes, Draws draws) {
-    List<SetupSide> sides = new ArrayList<>();
-    for (Setup setup : bench.setups()) {
-      sides.add(side(bench, outcomes, setup));
-    }
-    List<SetupResults> latest = sides.stream().map(SetupSide::latest).toList();
-    return new BenchComparison(bench, outcomes, sides, Comparing.compare(latest, draws));
+  /** Sets the setups side by side by the latest result of each kind. */
+  public static BenchComparison of(BenchResults results) {
+    List<SetupSide> sides =
+        results.bench().setups().stream()
+            .map(setup -> side(results.bench(), results.outcomes(), setup))
+            .toList();
+    return new BenchComparison(results, sides);
   }
 
   private static SetupSide side(Bench bench, List<Outcome> outcomes, Setup setup) {
@@ -98,7 +87,7 @@ public record BenchComparison(
         }
       }
     }
-    for (Outcome outcome : outcomes) {
+    for (Outcome outcome : results.outcomes()) {
       if (outcome instanceof Outcome.Unusable unusable) {
         String file = unusable.trial().file();
         cautions.add(Saying.of("trial-refused", file, Arg.of(file)));
@@ -109,7 +98,7 @@ public record BenchComparison(
 
   /** Whether a trial was refused, so that its figures are missing here. */
   public boolean lacksTrials() {
-    return outcomes.stream().anyMatch(Outcome.Unusable.class::isInstance);
+    return results.outcomes().stream().anyMatch(Outcome.Unusable.class::isInstance);
   }
 
   /** Whether anything must be looked at. */

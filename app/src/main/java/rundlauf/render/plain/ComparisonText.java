@@ -29,7 +29,10 @@ public final class ComparisonText {
   public static String of(BenchComparison found) {
     var sheet = new Sheet(List.of());
     sheet.paragraph(
-        sheet.word("compare-title", Arg.of(found.bench().name()), Arg.of(found.setups().size())));
+        sheet.word(
+            "compare-title",
+            Arg.of(found.results().bench().name()),
+            Arg.of(found.setups().size())));
     sheet.paragraph(sheet.word("range-meaning"));
     cautions(sheet, found);
     for (Trait trait : Trait.ALL) {
@@ -71,7 +74,7 @@ public final class ComparisonText {
       sheet.row(sheet.word("not-known-of"), String.join(", ", unmeasured));
     }
     for (Verdict verdict : TOLD) {
-      pairs(sheet, found.comparison(), trait, verdict);
+      pairs(sheet, found.results().comparison(), trait, verdict);
     }
   }
 
