@@ -3,15 +3,21 @@ package rundlauf;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.List;
 import rundlauf.cli.CommandLines;
 import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
+import rundlauf.cli.DemoCommand;
 import rundlauf.cli.ReduceCommand;
+import rundlauf.files.DemoDisk;
 import rundlauf.files.DiskTrials;
+import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Work;
+import rundlauf.render.HtmlReport;
 import rundlauf.usecase.CompareBench;
 import rundlauf.usecase.ReduceTrial;
+import rundlauf.usecase.ShowDemo;
 
 /** Puts the program together and runs it. */
 public final class Main {
@@ -37,7 +43,17 @@ public final class Main {
     var console = new Console(out, err, debug);
     var disk = new DiskTrials();
     var reduce = new ReduceCommand(new ReduceTrial(disk, Work.sequential()), console);
-    var compare = new CompareCommand(new CompareBench(disk, Work.sequential()), console);
-    return CommandLines.run(List.of(reduce, compare), console, args);
+    var compareBench = new CompareBench(disk, Work.sequential());
+    var compare = new CompareCommand(compareBench, console);
+    var demo = new DemoCommand(demo(compareBench), console);
+    return CommandLines.run(List.of(demo, reduce, compare), console, args);
+  }
+
+  private static ShowDemo demo(CompareBench compareBench) {
+    return new ShowDemo(
+        new DemoDisk(),
+        compareBench,
+        HtmlReport::write,
+        folder -> new PublicationFolder(Path.of(folder)));
   }
 }

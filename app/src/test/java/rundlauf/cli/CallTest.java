@@ -39,7 +39,7 @@ class CallTest {
   @Test
   void withoutACommandTheCommandsAreNamed() {
     Ran ran = Ran.of();
-    assertThat(ran.err()).startsWith("no command is given — give one of: reduce, compare");
+    assertThat(ran.err()).startsWith("no command is given — give one of: demo, reduce, compare");
     assertThat(ran.out()).isEmpty();
     assertThat(ran.status()).isEqualTo(2);
   }

@@ -1,0 +1,60 @@
+package rundlauf.usecase;
+
+import java.util.Optional;
+import java.util.function.Function;
+import rundlauf.maths.Draws;
+import rundlauf.report.BenchComparison;
+import rundlauf.report.BenchReport;
+import rundlauf.report.BenchResults;
+import rundlauf.report.Report;
+
+/** Shows what the program does, on the invented bench it carries. */
+public final class ShowDemo {
+  /** The report's name. */
+  private static final String PAGE = "report.html";
+
+  private final DemoFolder folders;
+  private final CompareBench compareBench;
+  private final Function<Report, String> page;
+  private final Function<String, Publication> publication;
+
+  /**
+   * @param folders where the bench is laid out
+   * @param page what makes a page of a report
+   * @param publication where pages are kept, by the folder
+   */
+  public ShowDemo(
+      DemoFolder folders,
+      CompareBench compareBench,
+      Function<Report, String> page,
+      Function<String, Publication> publication) {
+    this.folders = folders;
+    this.compareBench = compareBench;
+    this.page = page;
+    this.publication = publication;
+  }
+
+  /**
+   * What there is to see.
+   *
+   * @param laid where the bench lies
+   * @param comparison its setups side by side
+   * @param report where the report lies
+   */
+  public record Shown(DemoFolder.Laid laid, BenchComparison comparison, String report) {}
+
+  /**
+   * Lays the bench out, reduces every trial, compares its setups and publishes the report.
+   *
+   * @param asked the folder as the user named it; empty: a fresh one
+   * @throws rundlauf.quantity.Refused when the folder is not fresh or cannot be written
+   */
+  public Shown show(Optional<String> asked, Draws draws) {
+    DemoFolder.Laid laid = folders.lay(asked);
+    BenchComparison comparison = compareBench.compare(laid.bench(), draws);
+    var results =
+        new BenchResults(comparison.bench(), comparison.outcomes(), comparison.comparison());
+    String text = page.apply(BenchReport.of(results));
+    return new Shown(laid, comparison, publication.apply(laid.folder()).keep(PAGE, text));
+  }
+}

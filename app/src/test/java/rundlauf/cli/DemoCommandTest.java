@@ -1,0 +1,107 @@
+package rundlauf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rundlauf.Ran;
+import rundlauf.files.DemoBenchFiles;
+
+/** What {@code demo} does for someone who has nothing of their own yet. */
+class DemoCommandTest {
+  @TempDir Path folder;
+
+  @Test
+  void itLaysTheBenchOutPrintsItSideBySideAndWritesTheReport() throws IOException {
+    Path out = folder.resolve("new");
+    Ran ran = Ran.of("demo", "--no-serve", "--out", out.toString());
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.status()).isZero();
+    assertThat(ran.lines().get(0))
+        .isEqualTo("The inlay corner of a luthier's workshop (invented): 8 setups side by side");
+    assertThat(ran.out())
+        .contains("Shrike must not be powered")
+        .contains("Heron 3 mm is better than Wren 3 mm");
+    assertThat(ran.lines())
+        .endsWith(
+            "Everything above is invented. The bench it came from lies in " + out.resolve("bench"),
+            "The report, to be opened in a browser, is " + out.resolve("report.html"));
+    assertThat(Files.readString(out.resolve("report.html"))).contains("Shrike", "(invented)");
+    for (String name : DemoBenchFiles.names()) {
+      assertThat(out.resolve("bench").resolve(name)).exists();
+    }
+  }
+
+  @Test
+  void aUsedFolderIsRefusedAndLeftAsItIs() throws IOException {
+    Path mine = Files.writeString(folder.resolve("report.html"), "mine");
+    Ran ran = Ran.of("demo", "--no-serve", "--out", folder.toString());
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err())
+        .isEqualTo(
+            (folder + ": the folder \"" + folder + "\" is not empty, and nothing in it is to be")
+                + " overwritten — name a folder that is new or empty, or leave out --out to have"
+                + " one made\n");
+    try (Stream<Path> within = Files.list(folder)) {
+      assertThat(within).containsExactly(mine);
+    }
+    assertThat(mine).hasContent("mine");
+  }
+
+  @Test
+  void whatCannotBeAFolderIsRefused() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "mine");
+    Ran onFile = Ran.of("demo", "--no-serve", "--out", file.toString());
+    assertThat(onFile.status()).isEqualTo(3);
+    assertThat(onFile.err()).contains("is a file and not a folder — name a folder that is new");
+    Ran below = Ran.of("demo", "--no-serve", "--out", file.resolve("below").toString());
+    assertThat(below.status()).isEqualTo(3);
+    assertThat(below.err())
+        .contains("the demo could not be laid out in")
+        .contains("— name a folder that you may write to");
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
+  void withoutAFolderItMakesAFreshOneAndSaysThatNothingIsServed() throws IOException {
+    Ran ran = Ran.of("demo", "--draws", "200");
+    List<String> lines = ran.lines();
+    assertThat(ran.status()).isZero();
+    assertThat(lines.get(lines.size() - 1))
+        .isEqualTo("The workbook in the browser is not in this version, so the demo ends here.");
+    String said = lines.get(lines.size() - 2);
+    Path made = Path.of(said.substring(said.lastIndexOf(' ') + 1)).getParent();
+    try {
+      assertThat(made.getFileName().toString()).startsWith("rundlauf-demo-");
+      assertThat(made.resolve("report.html")).exists();
+    } finally {
+      clear(made);
+    }
+  }
+
+  @Test
+  void theSameFolderNameGivesTheSameBytes() throws IOException {
+    Path out = folder.resolve("again");
+    Ran first = Ran.of("demo", "--no-serve", "--draws", "400", "--out", out.toString());
+    String report = Files.readString(out.resolve("report.html"));
+    clear(out);
+    Ran second = Ran.of("demo", "--no-serve", "--draws", "400", "--out", out.toString());
+    assertThat(second).isEqualTo(first);
+    assertThat(Files.readString(out.resolve("report.html"))).isEqualTo(report);
+  }
+
+  private static void clear(Path made) throws IOException {
+    try (Stream<Path> all = Files.walk(made)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+}
