@@ -14,4 +14,12 @@ public record Trial(String file, Entry.Fields document, Optional<Table> readings
   public String kind() {
     return document.get("trial").orElse(null) instanceof Entry.Scalar s ? s.text() : "";
   }
+
+  /**
+   * The file's own name, without the folders: its causes are named by it, so that a trial gives the
+   * same digits anywhere.
+   */
+  public String name() {
+    return FileName.of(file);
+  }
 }

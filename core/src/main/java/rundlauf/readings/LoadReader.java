@@ -52,9 +52,9 @@ public final class LoadReader {
             "reaction",
             "indicator");
     TrialHead head = HeadReader.read(trial, s, bench);
-    DialReader dial = DialReader.read(trial.file(), s, bench);
+    DialReader dial = DialReader.read(trial.name(), s, bench);
     Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
-    ForceReader force = ForceReader.read(trial.file(), s, columns, bench);
+    ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
     List<LoadReadings.Point> points = LoadPoints.of(columns, dial, force);
     return new LoadReadings(
         head,

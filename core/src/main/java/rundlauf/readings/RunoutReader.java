@@ -47,7 +47,7 @@ public final class RunoutReader {
   public static RunoutReadings read(Trial trial, Optional<Bench> bench) {
     Section s = HeadReader.section(trial, TrialKind.RUNOUT, "gauge", "indicator", "angle-limit");
     TrialHead head = HeadReader.read(trial, s, bench);
-    DialReader dial = DialReader.read(trial.file(), s, bench);
+    DialReader dial = DialReader.read(trial.name(), s, bench);
     Optional<Section> gauge = s.section("gauge", "diameter", "tip");
     Optional<Quantity> diameter =
         gauge.flatMap(g -> g.quantity("diameter", Dimension.LENGTH, Bound.POSITIVE));

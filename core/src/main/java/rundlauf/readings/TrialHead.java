@@ -2,11 +2,12 @@ package rundlauf.readings;
 
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.bench.FileName;
 
 /**
  * What every trial says about itself.
  *
- * @param file as the user named it; begins the id of every cause that belongs to this trial alone
+ * @param file as the user named it
  * @param kind runout, side-load, speed, inspection
  * @param title as given
  * @param date as given
@@ -22,5 +23,13 @@ public record TrialHead(
     Map<String, String> conditions) {
   public TrialHead {
     conditions = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(conditions));
+  }
+
+  /**
+   * The file's own name, without the folders; begins the id of every cause that belongs to this
+   * trial alone.
+   */
+  public String name() {
+    return FileName.of(file);
   }
 }

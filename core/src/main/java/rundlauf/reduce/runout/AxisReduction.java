@@ -61,7 +61,7 @@ final class AxisReduction {
       return mean;
     }
     DrawnVector tilt = mean(fits.stream().map(AxisFit::tilt).toList());
-    Cause cause = Cause.rectangular(trial.head().file(), "tip-height");
+    Cause cause = Cause.rectangular(trial.head().name(), "tip-height");
     Effect effect = new Effect(tilt.a().mean() * height.u(), tilt.b().mean() * height.u());
     return mean.moved(cause, effect, cause.draws(draws));
   }

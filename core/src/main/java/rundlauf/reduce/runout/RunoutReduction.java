@@ -63,7 +63,7 @@ public final class RunoutReduction {
 
   private static Station station(RunoutReadings trial, int k, Draws draws) {
     RunoutReadings.Sweep sweep = trial.sweeps().get(k);
-    String record = trial.head().file() + "/" + name(sweep);
+    String record = trial.head().name() + "/" + name(sweep);
     String about = "stations[" + k + "]";
     if (sweep.swing().isPresent()) {
       return StationReduction.swing(sweep, trial, record, about);
@@ -106,7 +106,7 @@ public final class RunoutReduction {
       double height = trial.tip().get().si();
       chosen = fits.stream().map(f -> f.at(height)).toList();
     }
-    return ClampingScatter.of(chosen, trial.head().file(), draws);
+    return ClampingScatter.of(chosen, trial.head().name(), draws);
   }
 
   private static NextClamping nextClamping(
@@ -115,7 +115,7 @@ public final class RunoutReduction {
       List<AxisFit> fits,
       ClampingScatter scatter,
       Draws draws) {
-    String file = trial.head().file();
+    String file = trial.head().name();
     var tip = fits.isEmpty() ? null : AxisReduction.atTip(trial, fits, draws).orElse(null);
     if (tip != null) {
       return NextClampingReduction.reduce(

@@ -46,7 +46,7 @@ final class SwingClampings {
     IndicatorLimits dial = trial.indicator();
     // Two ends, each rounded: no scatter below theirs is believed.
     double scatter = Math.max(swings.standardDeviation(), dial.readTo() / Math.sqrt(6));
-    String file = trial.head().file();
+    String file = trial.head().name();
     Measured next =
         Measured.exact(swings.mean(), Unit.MICROMETRE)
             .with(Cause.scatter(file, "clamping", n - 1), scatter * Math.sqrt(1 + 1.0 / n));

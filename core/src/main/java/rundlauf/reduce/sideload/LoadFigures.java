@@ -50,7 +50,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   /** A difference of readings over {@code span} is off by the dial's limit at most. */
   private Measured dial(double span, String of, double over) {
     Measured none = Measured.exact(0, Unit.MICROMETRE);
-    String record = readings.head().file() + " " + of;
+    String record = readings.head().name() + " " + of;
     return readings
         .indicator()
         .limitOfError()
@@ -65,7 +65,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   private Measured retrace(String of) {
     Measured none = Measured.exact(0, Unit.MICROMETRE);
     IndicatorLimits dial = readings.indicator();
-    String record = readings.head().file() + " " + of;
+    String record = readings.head().name() + " " + of;
     return dial.hysteresis().isPresent()
         ? none.with(
             Cause.rectangular(record, "retrace"), dial.hysteresis().getAsDouble() / Math.sqrt(3))
@@ -118,7 +118,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
             .map(LoadLines::sign)
             .orElseThrow();
     double mean = rest.stream().mapToDouble(Point::reading).sum() / rest.size();
-    var stream = draws.stream(readings.head().file() + "/unloaded");
+    var stream = draws.stream(readings.head().name() + "/unloaded");
     double step = readings.indicator().readTo();
     Samples offsets = fit.coefficients().get(lines.zeroings().indexOf(zeroing));
     Samples all =
@@ -159,7 +159,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   private Drawn own(String of, Samples all, Unit unit) {
     double u = WeightedSamples.of(all).standardDeviation();
     Map<Cause, Double> effects = new LinkedHashMap<>();
-    effects.put(Cause.normal(readings.head().file() + of, "scatter"), u);
+    effects.put(Cause.normal(readings.head().name() + of, "scatter"), u);
     return Drawn.of(unit, all, effects);
   }
 

@@ -44,7 +44,7 @@ public final class SideLoadReduction {
     LoadLines lines = usable(readings);
     work.check();
     double step = readings.indicator().readTo();
-    LoadFit fit = LoadFit.of(lines, readings.head().file(), step, draws);
+    LoadFit fit = LoadFit.of(lines, readings.head().name(), step, draws);
     var figures = new LoadFigures(readings, lines, fit, draws);
     Drawn compliance = figures.compliance();
     Figure shank = shank(readings, lines);
@@ -89,7 +89,7 @@ public final class SideLoadReduction {
     }
     Quantity contact = readings.contact().get();
     double at = first.at().orElse(contact.si());
-    return ShankBending.of(readings.body().get(), contact, at, readings.head().file());
+    return ShankBending.of(readings.body().get(), contact, at, readings.head().name());
   }
 
   /** Without the shank's bending; where the shank was not touched, it was never in. */

@@ -36,7 +36,7 @@ final class SpeedEnds {
       return new Missing(
           unit, Saying.of("speed-always-turned", "deadBelow", Arg.of(unit.toSi(turned), unit)));
     }
-    String file = readings.head().file();
+    String file = readings.head().name();
     return between(
         Math.min(still, turned), Math.max(still, turned), file, "dead-band", unit, draws);
   }

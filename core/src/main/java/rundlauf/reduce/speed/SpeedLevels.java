@@ -74,14 +74,14 @@ record SpeedLevels(
     List<Level> levels = new ArrayList<>();
     for (int i = 0; i < settings.size(); i++) {
       double setting = settings.get(i);
-      String record = readings.head().file() + " setting " + setting;
+      String record = readings.head().name() + " setting " + setting;
       Measured speed = figure(fit, i, record, Unit.RPM, step);
       int count = (int) turning.stream().filter(p -> p.setting() == setting).count();
       levels.add(new Level(setting, speed, count));
     }
     Optional<Measured> droop =
         drooped
-            ? Optional.of(droop(fit, settings.size(), readings.head().file(), step))
+            ? Optional.of(droop(fit, settings.size(), readings.head().name(), step))
             : Optional.empty();
     return new SpeedLevels(levels, droop, scatter, step);
   }

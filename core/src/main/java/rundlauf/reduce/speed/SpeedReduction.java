@@ -38,7 +38,7 @@ public final class SpeedReduction {
     SpeedLevels found = SpeedLevels.of(readings);
     Unit unit = unit(readings.settingUnit());
     SpeedCurve curve = SpeedCurve.of(found.levels());
-    String file = readings.head().file();
+    String file = readings.head().name();
     return new Speed(
         readings.head(),
         readings,
@@ -76,7 +76,7 @@ public final class SpeedReduction {
     List<Speed.SettingFor> all = new ArrayList<>();
     for (int i = 0; i < readings.wanted().size(); i++) {
       double speed = readings.wanted().get(i);
-      String file = readings.head().file() + " wanted " + (i + 1);
+      String file = readings.head().name() + " wanted " + (i + 1);
       Figure setting =
           curve.levels().size() < 2
               ? new Missing(unit, Saying.of("speed-one-setting", "settingFor"))

@@ -156,6 +156,26 @@ class RunoutLawTest {
   }
 
   @Test
+  void theFolderOfTheFileChangesNoDigit() {
+    RunoutReadings r = trial(5);
+    var moved =
+        new TrialHead(
+            "/somewhere/else/law",
+            "runout",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Map.of());
+    Runout a = reduce(r);
+    Runout b =
+        reduce(
+            new RunoutReadings(
+                moved, r.indicator(), r.gaugeDiameter(), r.tip(), r.angleLimit(), r.sweeps()));
+    assertThat(b.axis().tip().tir().estimate()).isEqualTo(a.axis().tip().tir().estimate());
+    assertThat(b.nextClamping().tir().estimate()).isEqualTo(a.nextClamping().tir().estimate());
+  }
+
+  @Test
   void fourEvenPositionsReadAThreeLobedPinAsEccentricityAndSaySo() {
     double lobe = 20 * UM;
     var holding = Holding.clean(0, 0).with(new Lobe(3, lobe, 0));
