@@ -71,7 +71,7 @@ class ComparingLawTest {
   @Test
   void theLeversDoubtMostlyCancels() {
     Stream stream = Stream.of(23, "lever");
-    PushedNose nose = new PushedNose(0.1e6, 5e-6, 0, 0.5e-6, 8, 20, true, false, 0, 0.04);
+    PushedNose nose = new PushedNose(0.1e6, 5e-6, 0, 0.5e-6, 8, 20, true, false, 0, 0.08);
     SideLoad a = reduce(nose, 1.02, "a.yaml", stream);
     SideLoad b = reduce(nose, 1.02, "b.yaml", stream);
     double apart =
