@@ -5,7 +5,6 @@ import java.util.function.Function;
 import rundlauf.maths.Draws;
 import rundlauf.report.BenchComparison;
 import rundlauf.report.BenchReport;
-import rundlauf.report.BenchResults;
 import rundlauf.report.Report;
 
 /** Shows what the program does, on the invented bench it carries. */
@@ -52,9 +51,7 @@ public final class ShowDemo {
   public Shown show(Optional<String> asked, Draws draws) {
     DemoFolder.Laid laid = folders.lay(asked);
     BenchComparison comparison = compareBench.compare(laid.bench(), draws);
-    var results =
-        new BenchResults(comparison.bench(), comparison.outcomes(), comparison.comparison());
-    String text = page.apply(BenchReport.of(results));
+    String text = page.apply(BenchReport.of(comparison.results()));
     return new Shown(laid, comparison, publication.apply(laid.folder()).keep(PAGE, text));
   }
 }
