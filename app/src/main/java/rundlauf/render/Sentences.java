@@ -86,7 +86,8 @@ public final class Sentences {
       return count.value();
     }
     if (arg instanceof Arg.Amount amount) {
-      return Format.amount(amount.si(), amount.unit());
+      // As the shop writes it; files take both.
+      return Format.amount(amount.si(), amount.unit()).replace("um", "µm");
     }
     if (arg instanceof Arg.Number number) {
       return Format.number(number.value());

@@ -108,4 +108,33 @@ class ReduceCommandTest {
         .contains("\"cause\":\"indicator/dial/limit-of-error\"");
     assertThat(ran.status()).isEqualTo(4);
   }
+
+  @Test
+  void everyTrialOfAHeldSpindleSaysSo() {
+    Sample.write(
+        folder,
+        "bench.yaml",
+        """
+        bench: invented
+        spindles: [{name: Heron}, {name: Wren}]
+        setups: [{name: one, spindle: Heron}, {name: two, spindle: Heron}, {name: other, spindle: Wren}]
+        """);
+    Sample.write(
+        folder,
+        "trials/inspection.yaml",
+        """
+        trial: inspection
+        setup: one
+        items: [{item: strain-relief, state: fault}]
+        """);
+    Sample.write(folder, "trials/broken.yaml", "trial: inspection\nitems: [");
+    String held = Sample.SPEED.replace("wanted:", "setup: two\nwanted:");
+    String free = Sample.SPEED.replace("wanted:", "setup: other\nwanted:");
+    Ran onHeld = Ran.of("reduce", Sample.write(folder, "trials/a.yaml", held), "--json");
+    assertThat(onHeld.out()).contains("\"code\":\"spindle-held\"");
+    assertThat(onHeld.status()).isEqualTo(4);
+    Ran onOther = Ran.of("reduce", Sample.write(folder, "trials/b.yaml", free), "--json");
+    assertThat(onOther.out()).doesNotContain("spindle-held");
+    assertThat(onOther.status()).isZero();
+  }
 }

@@ -34,7 +34,7 @@ final class Blame {
   /** Whose cause it is, in brackets, without what the page says already. */
   private static String belonging(String record, String file) {
     String own = record.replace(" on " + file, ",").replace(file, "");
-    String name = own.replaceFirst("^[a-z ]*/", "").strip();
+    String name = own.replaceFirst("^[a-z ]*/", "").replaceFirst("^[, ]+", "").strip();
     return name.isEmpty() ? "" : " (" + name + ")";
   }
 }

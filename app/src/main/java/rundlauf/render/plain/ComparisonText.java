@@ -1,7 +1,9 @@
 package rundlauf.render.plain;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import rundlauf.compare.Comparison;
 import rundlauf.compare.Comparison.Verdict;
 import rundlauf.compare.Trait;
@@ -22,6 +24,9 @@ public final class ComparisonText {
   /** A pair of which one figure is missing is not told of: the rows say so. */
   private static final List<Verdict> TOLD =
       List.of(Verdict.BETTER, Verdict.SMALLER, Verdict.NOT_PROVEN, Verdict.NOT_FAIR);
+
+  /** Reasons of a hold that are no finding. */
+  private static final List<String> UNSEEN = List.of("inspection-unchecked", "inspection-absent");
 
   private ComparisonText() {}
 
@@ -49,9 +54,26 @@ public final class ComparisonText {
     }
     sheet.heading("heading-cautions");
     found.cautions().forEach(caution -> sheet.bullet(Sentences.text(caution)));
+    held(sheet, found);
     for (SetupSide side : found.setups()) {
-      side.because().forEach(saying -> own(sheet, side, saying));
       side.cautions().forEach(saying -> own(sheet, side, saying));
+    }
+  }
+
+  /** Why each held spindle is held: what was found; what was not looked at is only counted. */
+  private static void held(Sheet sheet, BenchComparison found) {
+    Set<String> told = new LinkedHashSet<>();
+    for (SetupSide side : found.setups()) {
+      String spindle = side.setup().spindle();
+      if (side.because().isEmpty() || !told.add(spindle)) {
+        continue;
+      }
+      List<Saying> seen = side.because().stream().filter(s -> !UNSEEN.contains(s.code())).toList();
+      seen.forEach(saying -> sheet.bullet(spindle + ": " + Sentences.text(saying)));
+      int unseen = side.because().size() - seen.size();
+      if (unseen > 0) {
+        sheet.bullet(sheet.word("held-unseen", Arg.of(spindle), Arg.of(unseen)));
+      }
     }
   }
 
