@@ -72,7 +72,7 @@ class TruthLawTest {
   }
 
   private static double effect(Measured scale, String part) {
-    return scale.effects().get(Cause.rectangular("rig/lever", part));
+    return scale.effects().getOrDefault(Cause.rectangular("rig/lever", part), Double.NaN);
   }
 
   @Test
