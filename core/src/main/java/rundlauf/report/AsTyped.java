@@ -36,10 +36,10 @@ final class AsTyped {
     List<Block> blocks = new ArrayList<>();
     Cell back = new Cell.Link(Saying.of("report-back-to-figures", ""), sheet.section());
     blocks.add(new Remarks(Remarks.Tone.NOTE, List.of(Remarks.Remark.of(back))));
-    Saying caption = Saying.of("report-fields-caption", "", Arg.of(trial.file()));
+    Saying caption = Saying.of("report-fields-caption", "", Arg.of(fields.size()));
     blocks.add(new Table(caption, columns, fields, Table.Kind.READINGS, true));
     trial.readings().ifPresent(table -> blocks.add(readings(sheet, table)));
-    Saying heading = Saying.of("report-file", "", Arg.of(trial.file()));
+    Saying heading = Saying.of("report-file", "", Arg.of(sheet.file()));
     return Section.of(sheet.readings(), heading, blocks);
   }
 
@@ -70,7 +70,12 @@ final class AsTyped {
       row.cells().forEach(c -> cells.add(new Cell.Typed(c.text())));
       rows.add(new Row(sheet.line(row.place().line()), cells));
     }
-    Saying caption = Saying.of("report-readings-caption", "", Arg.of(table.place().file()));
+    Saying caption =
+        Saying.of(
+            "report-readings-caption",
+            "",
+            Arg.of(rows.size()),
+            Arg.of(sheet.within(table.place().file())));
     return new Table(caption, columns, rows, Table.Kind.READINGS, true);
   }
 }

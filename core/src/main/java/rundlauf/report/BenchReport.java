@@ -16,8 +16,10 @@ public final class BenchReport {
   /** The whole report: cautions, side by side, differences, each setup, what was typed, methods. */
   public static Report of(BenchResults results) {
     List<Sheet> sheets = new ArrayList<>();
+    String file = results.bench().file();
+    String folder = file.substring(0, file.lastIndexOf('/') + 1);
     for (Outcome outcome : results.outcomes()) {
-      sheets.add(new Sheet(sheets.size() + 1, outcome));
+      sheets.add(new Sheet(sheets.size() + 1, folder, outcome));
     }
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));

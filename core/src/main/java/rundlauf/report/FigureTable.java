@@ -2,10 +2,13 @@ package rundlauf.report;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.report.Table.Row;
 
@@ -15,15 +18,24 @@ final class FigureTable {
 
   static Table of(Sheet sheet, Map<String, Figure> figures) {
     List<Row> rows = new ArrayList<>();
+    Set<String> reasons = new LinkedHashSet<>();
     figures.forEach(
-        (path, figure) ->
-            rows.add(Row.of(new Cell.Said(name(path)), sheet.shown(figure), blame(sheet, figure))));
+        (path, figure) -> {
+          boolean said = figure instanceof Missing m && !reasons.add(m.why().code());
+          Cell value = said ? asAbove(sheet) : sheet.shown(figure);
+          rows.add(Row.of(new Cell.Said(name(path)), value, blame(sheet, figure)));
+        });
     List<Cell> columns =
         List.of(
             Table.heading("report-column-figure"),
             Table.heading("report-column-value"),
             Table.heading("report-column-blame"));
     return Table.of(Saying.of("report-figures-caption", ""), columns, rows, Table.Kind.FIGURES);
+  }
+
+  /** A figure that cannot be had for a reason that stands in an earlier row. */
+  private static Cell asAbove(Sheet sheet) {
+    return new Cell.Link(Saying.of("report-cannot-be-had-as-above", ""), sheet.readings());
   }
 
   /** The figures whose path passes, in their order. */

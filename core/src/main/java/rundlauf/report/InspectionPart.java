@@ -7,6 +7,7 @@ import java.util.Optional;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.InspectionReadings.Item;
+import rundlauf.report.Remarks.Tone;
 import rundlauf.report.Table.Row;
 import rundlauf.safety.Inspection;
 
@@ -15,16 +16,15 @@ final class InspectionPart {
   private InspectionPart() {}
 
   static List<Block> blocks(Sheet sheet, Inspection inspection) {
+    List<Saying> cautions = new ArrayList<>(inspection.cautions());
+    cautions.addAll(inspection.because());
     List<Block> blocks = new ArrayList<>();
-    if (inspection.hold()) {
-      List<Saying> why = new ArrayList<>();
-      why.add(Saying.of("report-hold", ""));
-      why.addAll(inspection.because());
-      blocks.add(Remarks.of(Remarks.Tone.CAUTION, why));
-    } else {
-      blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-no-hold", ""))));
+    TrialPart.addRemarks(Tone.CAUTION, cautions, blocks);
+    if (!inspection.hold()) {
+      blocks.add(Remarks.of(Tone.NOTE, List.of(Saying.of("report-no-hold", ""))));
     }
     blocks.add(items(sheet, inspection));
+    TrialPart.addRemarks(Tone.NOTE, inspection.advice(), blocks);
     return blocks;
   }
 

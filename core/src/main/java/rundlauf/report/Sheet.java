@@ -9,8 +9,9 @@ import rundlauf.reduce.Reduced;
  * A trial and its place in the report.
  *
  * @param number from 1, in the bench's order; makes its ids unique
+ * @param folder the bench's, as the user named it, with its last slash
  */
-record Sheet(int number, Outcome outcome) {
+record Sheet(int number, String folder, Outcome outcome) {
   String kind() {
     return outcome.trial().kind();
   }
@@ -51,6 +52,16 @@ record Sheet(int number, Outcome outcome) {
   /** A figure with its two links. */
   Cell shown(Figure figure) {
     return new Cell.Shown(figure, readings(), method());
+  }
+
+  /** The trial's file within the bench. */
+  String file() {
+    return within(outcome.trial().file());
+  }
+
+  /** A file's name without the bench's folder: the report does not depend on where that lies. */
+  String within(String file) {
+    return file.startsWith(folder) ? file.substring(folder.length()) : file;
   }
 
   /** The kinds of cause in a figure's doubt, largest first. */

@@ -18,8 +18,7 @@ final class TrialPart {
 
   /** Names the trial by its title, or by its file where it has none. */
   static Saying heading(Sheet sheet) {
-    String name =
-        sheet.reduced().flatMap(r -> r.head().title()).orElse(sheet.outcome().trial().file());
+    String name = sheet.reduced().flatMap(r -> r.head().title()).orElse(sheet.file());
     return Saying.of("report-trial-" + sheet.kind(), "", Arg.of(name));
   }
 
@@ -41,6 +40,10 @@ final class TrialPart {
   }
 
   private static void addResult(Sheet sheet, Reduced reduced, List<Block> blocks) {
+    if (reduced instanceof Inspection inspection) {
+      blocks.addAll(InspectionPart.blocks(sheet, inspection));
+      return;
+    }
     addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
     if (reduced instanceof Runout runout) {
       blocks.addAll(RunoutPart.blocks(sheet, runout));
@@ -48,15 +51,13 @@ final class TrialPart {
       blocks.addAll(SideLoadPart.blocks(sheet, load));
     } else if (reduced instanceof Speed speed) {
       blocks.addAll(SpeedPart.blocks(sheet, speed));
-    } else if (reduced instanceof Inspection inspection) {
-      blocks.addAll(InspectionPart.blocks(sheet, inspection));
     } else {
       blocks.add(FigureTable.of(sheet, reduced.figures()));
     }
     addRemarks(Tone.ADVICE, reduced.advice(), blocks);
   }
 
-  private static void addRemarks(Tone tone, List<Saying> sayings, List<Block> blocks) {
+  static void addRemarks(Tone tone, List<Saying> sayings, List<Block> blocks) {
     if (!sayings.isEmpty()) {
       blocks.add(Remarks.of(tone, sayings));
     }
