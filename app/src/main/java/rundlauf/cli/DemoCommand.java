@@ -11,10 +11,7 @@ import rundlauf.render.Sentences;
 import rundlauf.render.plain.ComparisonText;
 import rundlauf.usecase.ShowDemo;
 
-/**
- * {@code demo}: the invented bench laid out, side by side, and its report. Ends with 0: what it
- * finds was put there to be found.
- */
+/** {@code demo}: the invented bench laid out, side by side, and its report. */
 @Command(name = "demo")
 public final class DemoCommand implements Callable<Integer> {
   private final ShowDemo showDemo;
@@ -48,7 +45,7 @@ public final class DemoCommand implements Callable<Integer> {
     if (!noServe) {
       say(text, Saying.of("demo-not-served", ""));
     }
-    return new Answers.Answer(text.toString().stripTrailing(), Exit.DONE);
+    return new Answers.Answer(text.toString().stripTrailing(), Exit.of(shown.comparison()));
   }
 
   private static void say(StringBuilder text, Saying saying) {

@@ -20,9 +20,10 @@ class DemoCommandTest {
   @Test
   void itLaysTheBenchOutPrintsItSideBySideAndWritesTheReport() throws IOException {
     Path out = folder.resolve("new");
-    Ran ran = Ran.of("demo", "--no-serve", "--out", out.toString());
+    Ran ran = Ran.of("demo", "--no-serve", "--draws", "400", "--out", out.toString());
     assertThat(ran.err()).isEmpty();
-    assertThat(ran.status()).isZero();
+    // Shrike is held: the same ending as for a bench of one's own.
+    assertThat(ran.status()).isEqualTo(4);
     assertThat(ran.lines().get(0))
         .isEqualTo("The inlay corner of a luthier's workshop (invented): 8 setups side by side");
     assertThat(ran.out())
@@ -73,14 +74,15 @@ class DemoCommandTest {
   void withoutAFolderItMakesAFreshOneAndSaysThatNothingIsServed() throws IOException {
     Ran ran = Ran.of("demo", "--draws", "200");
     List<String> lines = ran.lines();
-    assertThat(ran.status()).isZero();
+    assertThat(ran.status()).isEqualTo(4);
     assertThat(lines.get(lines.size() - 1))
         .isEqualTo("The workbook in the browser is not in this version, so the demo ends here.");
     String said = lines.get(lines.size() - 2);
-    Path made = Path.of(said.substring(said.lastIndexOf(' ') + 1)).getParent();
+    Path report = Path.of(said.substring(said.lastIndexOf(' ') + 1));
+    Path made = report.resolveSibling("");
     try {
-      assertThat(made.getFileName().toString()).startsWith("rundlauf-demo-");
-      assertThat(made.resolve("report.html")).exists();
+      assertThat(report.toString()).contains("rundlauf-demo-").endsWith("report.html");
+      assertThat(report).exists();
     } finally {
       clear(made);
     }
