@@ -24,9 +24,9 @@ class PublishReportTest {
   @TempDir Path folder;
 
   private String publish(Path out) {
-    var publication = new PublicationFolder(out);
-    return new PublishReport(new DiskTrials(), HtmlReport::write, publication, Work.sequential())
-        .publish(DEMO, FEW);
+    var results =
+        new CompareBench(new DiskTrials(), Work.sequential()).compare(DEMO, FEW).results();
+    return new PublishReport(HtmlReport::write, new PublicationFolder(out)).publish(results);
   }
 
   @Test

@@ -56,7 +56,7 @@ record Sheet(int number, String folder, Outcome outcome) {
 
   /** The trial's file within the bench. */
   String file() {
-    return within(outcome.trial().file());
+    return within(outcome.trial().name());
   }
 
   /** A file's name without the bench's folder: the report does not depend on where that lies. */
@@ -66,7 +66,7 @@ record Sheet(int number, String folder, Outcome outcome) {
 
   /** The kinds of cause in a figure's doubt, largest first. */
   List<CauseGroup> causes(Figure figure) {
-    return CauseGroup.of(figure, outcome.trial().file());
+    return CauseGroup.of(figure, outcome.trial().name());
   }
 
   /** When the trial was taken, as typed; empty text where it is not said. */
