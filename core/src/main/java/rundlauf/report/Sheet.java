@@ -56,7 +56,7 @@ record Sheet(int number, String folder, Outcome outcome) {
 
   /** The trial's file within the bench. */
   String file() {
-    return within(outcome.trial().name());
+    return within(outcome.trial().file());
   }
 
   /** A file's name without the bench's folder: the report does not depend on where that lies. */
