@@ -16,6 +16,7 @@ import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Work;
 import rundlauf.render.HtmlReport;
 import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PublishReport;
 import rundlauf.usecase.ReduceTrial;
 import rundlauf.usecase.ShowDemo;
 
@@ -53,7 +54,6 @@ public final class Main {
     return new ShowDemo(
         new DemoDisk(),
         compareBench,
-        HtmlReport::write,
-        folder -> new PublicationFolder(Path.of(folder)));
+        folder -> new PublishReport(HtmlReport::write, new PublicationFolder(Path.of(folder))));
   }
 }

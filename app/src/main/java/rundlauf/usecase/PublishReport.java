@@ -1,8 +1,6 @@
 package rundlauf.usecase;
 
 import java.util.function.Function;
-import rundlauf.maths.Draws;
-import rundlauf.maths.Work;
 import rundlauf.report.BenchReport;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Report;
@@ -12,35 +10,25 @@ public final class PublishReport {
   /** The page's name. */
   private static final String PAGE = "report.html";
 
-  private final BenchSource source;
   private final Function<Report, String> page;
   private final Publication publication;
-  private final Work work;
 
   /**
-   * @param source where the bench is read from
    * @param page what makes a page of a report
    * @param publication where the page is kept
-   * @param work told of the trials done
    */
-  public PublishReport(
-      BenchSource source, Function<Report, String> page, Publication publication, Work work) {
-    this.source = source;
+  public PublishReport(Function<Report, String> page, Publication publication) {
     this.page = page;
     this.publication = publication;
-    this.work = work;
   }
 
   /**
-   * Reduces every trial and publishes the report; a trial that is refused stands in it with its
-   * refusal.
+   * Publishes the report; a trial that was refused stands in it with its refusal.
    *
-   * @param bench as the user named it
    * @return where the page lies
-   * @throws rundlauf.quantity.Refused when the bench cannot be read or the page not be kept
+   * @throws rundlauf.quantity.Refused when the page cannot be kept
    */
-  public String publish(String bench, Draws draws) {
-    BenchResults results = BenchOutcomes.of(source.bench(bench), draws, work);
+  public String publish(BenchResults results) {
     return publication.keep(PAGE, page.apply(BenchReport.of(results)));
   }
 }

@@ -4,33 +4,24 @@ import java.util.Optional;
 import java.util.function.Function;
 import rundlauf.maths.Draws;
 import rundlauf.report.BenchComparison;
-import rundlauf.report.BenchReport;
-import rundlauf.report.Report;
 
 /** Shows what the program does, on the invented bench it carries. */
 public final class ShowDemo {
-  /** The report's name. */
-  private static final String PAGE = "report.html";
-
   private final DemoFolder folders;
   private final CompareBench compareBench;
-  private final Function<Report, String> page;
-  private final Function<String, Publication> publication;
+  private final Function<String, PublishReport> publishReport;
 
   /**
    * @param folders where the bench is laid out
-   * @param page what makes a page of a report
-   * @param publication where pages are kept, by the folder
+   * @param publishReport what publishes the report, by the folder
    */
   public ShowDemo(
       DemoFolder folders,
       CompareBench compareBench,
-      Function<Report, String> page,
-      Function<String, Publication> publication) {
+      Function<String, PublishReport> publishReport) {
     this.folders = folders;
     this.compareBench = compareBench;
-    this.page = page;
-    this.publication = publication;
+    this.publishReport = publishReport;
   }
 
   /**
@@ -51,7 +42,7 @@ public final class ShowDemo {
   public Shown show(Optional<String> asked, Draws draws) {
     DemoFolder.Laid laid = folders.lay(asked);
     BenchComparison comparison = compareBench.compare(laid.bench(), draws);
-    String text = page.apply(BenchReport.of(comparison.results()));
-    return new Shown(laid, comparison, publication.apply(laid.folder()).keep(PAGE, text));
+    String report = publishReport.apply(laid.folder()).publish(comparison.results());
+    return new Shown(laid, comparison, report);
   }
 }

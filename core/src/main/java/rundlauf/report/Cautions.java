@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import rundlauf.bench.Setup;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
 import rundlauf.report.Remarks.Remark;
 import rundlauf.report.Remarks.Tone;
 import rundlauf.safety.Inspection;
+import rundlauf.safety.SetupCautions;
 
 /** What must be read before anything else: spindles on hold and why, and whose word counts more. */
 final class Cautions {
@@ -25,23 +28,25 @@ final class Cautions {
     Set<String> spindles = new LinkedHashSet<>();
     results.bench().setups().forEach(s -> spindles.add(s.spindle()));
     for (String spindle : spindles) {
-      var last = SpindleState.last(results, sheets, spindle);
-      switch (SpindleState.of(last)) {
-        case HELD -> parts.add(held(spindle, last.orElseThrow(), parts.size()));
+      SpindleStanding standing = SpindleStanding.of(results, sheets, spindle);
+      switch (standing.standing()) {
+        case HELD -> parts.add(held(spindle, standing, parts.size()));
         case NOT_INSPECTED ->
             general.add(Saying.of("report-spindle-not-inspected", "", Arg.of(spindle)));
         case INSPECTED -> {}
       }
     }
-    fromReadings(sheets).ifPresent(parts::add);
+    fromReadings(results, sheets).ifPresent(parts::add);
     Block first = Remarks.of(Tone.CAUTION, general);
     return new Section(ID, Saying.of("report-cautions", ""), List.of(first), parts);
   }
 
-  private static Section held(String spindle, SpindleState.Inspected last, int number) {
+  private static Section held(String spindle, SpindleStanding standing, int number) {
     List<Remark> because = new ArrayList<>();
-    last.inspection().because().forEach(reason -> because.add(Remark.of(reason)));
-    Cell.Link link = new Cell.Link(Saying.of("report-see-inspection", ""), last.sheet().section());
+    standing.because().forEach(reason -> because.add(Remark.of(reason)));
+    Cell.Link link =
+        new Cell.Link(
+            Saying.of("report-see-inspection", ""), standing.last().orElseThrow().section());
     return Section.of(
         "held-" + (number + 1),
         Saying.of("report-spindle-held", "", Arg.of(spindle)),
@@ -53,7 +58,7 @@ final class Cautions {
    * Every caution that a trial's own readings gave, led by the trial; once for a setup, and not
    * that of a hold, which stands above.
    */
-  private static Optional<Section> fromReadings(List<Sheet> sheets) {
+  private static Optional<Section> fromReadings(BenchResults results, List<Sheet> sheets) {
     List<Remark> remarks = new ArrayList<>();
     Set<List<Object>> said = new LinkedHashSet<>();
     for (Sheet sheet : sheets) {
@@ -64,11 +69,24 @@ final class Cautions {
         }
       }
     }
+    for (int i = 0; i < results.bench().setups().size(); i++) {
+      Setup setup = results.bench().setups().get(i);
+      if (SetupSection.sheetsOf(setup.name(), sheets).isEmpty()) {
+        Cell link = SetupSection.link(setup.name(), i);
+        ofParts(results, setup).forEach(c -> remarks.add(Remark.of(link, new Cell.Said(c))));
+      }
+    }
     Saying heading = Saying.of("report-cautions-from-readings", "");
     return remarks.isEmpty()
         ? Optional.empty()
         : Optional.of(
             Section.of("cautions-readings", heading, List.of(new Remarks(Tone.CAUTION, remarks))));
+  }
+
+  /** Cautions of how a setup is put together; with trials, they stand in those. */
+  static List<Saying> ofParts(BenchResults results, Setup setup) {
+    OptionalDouble unknown = OptionalDouble.empty();
+    return SetupCautions.of(results.bench(), setup, unknown, unknown);
   }
 
   private static List<Saying> own(Sheet sheet) {

@@ -27,11 +27,14 @@ final class SetupSection {
     Setup setup = results.bench().setups().get(number);
     List<Sheet> own = sheetsOf(setup.name(), sheets);
     List<Block> blocks = new ArrayList<>();
-    var last = SpindleState.last(results, sheets, setup.spindle());
-    if (SpindleState.of(last) == SpindleState.HELD) {
+    SpindleStanding standing = SpindleStanding.of(results, sheets, setup.spindle());
+    if (standing.held()) {
       Saying held = Saying.of("report-spindle-held", "", Arg.of(setup.spindle()));
-      Cell link = new Cell.Link(held, last.orElseThrow().sheet().section());
+      Cell link = new Cell.Link(held, standing.last().orElseThrow().section());
       blocks.add(new Remarks(Remarks.Tone.CAUTION, List.of(Remarks.Remark.of(link))));
+    }
+    if (own.isEmpty()) {
+      TrialPart.addRemarks(Remarks.Tone.CAUTION, Cautions.ofParts(results, setup), blocks);
     }
     blocks.add(Remarks.of(Remarks.Tone.NOTE, parts(setup, own.isEmpty())));
     List<Section> trials = own.stream().map(TrialPart::section).toList();

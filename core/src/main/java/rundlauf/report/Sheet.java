@@ -66,7 +66,7 @@ record Sheet(int number, String folder, Outcome outcome) {
 
   /** The kinds of cause in a figure's doubt, largest first. */
   List<CauseGroup> causes(Figure figure) {
-    return CauseGroup.of(figure, outcome.trial().file());
+    return CauseGroup.of(figure, outcome.trial().name());
   }
 
   /** When the trial was taken, as typed; empty text where it is not said. */

@@ -59,11 +59,12 @@ final class SideBySide {
   }
 
   private static Cell state(BenchResults results, List<Sheet> sheets, String spindle) {
-    var last = SpindleState.last(results, sheets, spindle);
-    Saying word = Saying.of(SpindleState.of(last).code(), "");
-    return last.isPresent()
-        ? new Cell.Link(word, last.get().sheet().section())
-        : new Cell.Said(word);
+    SpindleStanding standing = SpindleStanding.of(results, sheets, spindle);
+    Saying word = Saying.of("report-state-" + standing.standing().code(), "");
+    return standing
+        .last()
+        .<Cell>map(sheet -> new Cell.Link(word, sheet.section()))
+        .orElse(new Cell.Said(word));
   }
 
   private static Cell cell(Trait trait, List<Sheet> own) {
