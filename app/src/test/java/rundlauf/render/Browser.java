@@ -6,6 +6,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.logging.Level;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -70,7 +71,7 @@ final class Browser implements AutoCloseable {
 
   /** What a script gives. */
   Object ask(String script) {
-    return driver.executeScript(script);
+    return Objects.requireNonNull(driver.executeScript(script), script);
   }
 
   /** Everything the page has put on the console since it was last asked. */

@@ -16,7 +16,7 @@ import rundlauf.simulated.Nuisances;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RunoutCoverageLawTest {
   private static final double[] TRUTHS = {0, 0.2, 0.5, 1, 2, 5, 10};
-  private static final int POOLED = 40;
+  private static final int POOLED = 30;
   private static final int LONG = 2000;
 
   /**
@@ -50,7 +50,8 @@ class RunoutCoverageLawTest {
     for (double truth : TRUTHS) {
       sum = sum.plus(RunoutCoverage.eccentricity(asked.at(truth), POOLED, Nuisances.clean()));
     }
-    assertThat(sum.share()).as(sum.toString()).isGreaterThanOrEqualTo(asked.least());
+    // 210 trials: three standard deviations of a share of 93 % are 5 %.
+    assertThat(sum.share()).as(sum.toString()).isGreaterThanOrEqualTo(asked.least() - 0.05);
   }
 
   @Tag("long")
