@@ -19,7 +19,7 @@ import rundlauf.render.Sentences;
 
 /** Files that nobody wrote by hand: each is refused by a sentence, soon and in little memory. */
 class HostileFilesTest {
-  private static final Duration SOON = Duration.ofSeconds(5);
+  private static final Duration SOON = Duration.ofSeconds(30);
   private static final String NAMES_CSV = "trial: speed\nreadings: a.csv\n";
 
   @TempDir private Path folder;
