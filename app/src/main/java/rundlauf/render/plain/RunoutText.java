@@ -109,14 +109,14 @@ final class RunoutText {
   /** The tip's doubt where it is known, else that of the first sweep. */
   private static void blame(Sheet sheet, Runout runout) {
     if (runout.axis().tip().tir().known()) {
-      Blame.write(sheet, sheet.word("blame-tip"), runout.axis().tip().tir(), runout.head().file());
+      Blame.write(sheet, sheet.word("blame-tip"), runout.axis().tip().tir(), runout.head().name());
     } else {
       var first = runout.stations().get(0);
       Blame.write(
           sheet,
           sheet.word("blame-sweep", Arg.of(where(sheet, first))),
           first.tir(),
-          runout.head().file());
+          runout.head().name());
     }
   }
 }

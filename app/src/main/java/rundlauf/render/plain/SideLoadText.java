@@ -29,8 +29,8 @@ final class SideLoadText {
     parted.put("label-setup-stiffness", load.setupStiffness());
     parted.put("label-shank-compliance", load.shankCompliance());
     sheet.group("heading-without-shank", List.of(), parted);
-    Blame.write(sheet, sheet.word("label-stiffness"), load.stiffness(), load.head().file());
-    Blame.write(sheet, sheet.word("label-play"), load.play(), load.head().file());
+    Blame.write(sheet, sheet.word("label-stiffness"), load.stiffness(), load.head().name());
+    Blame.write(sheet, sheet.word("label-play"), load.play(), load.head().name());
   }
 
   private static void straightness(Sheet sheet, SideLoad.Straightness test) {

@@ -28,7 +28,7 @@ final class SpeedText {
       }
     }
     curve(sheet, speed);
-    Blame.write(sheet, sheet.word("label-speed-max"), speed.usableMax(), speed.head().file());
+    Blame.write(sheet, sheet.word("label-speed-max"), speed.usableMax(), speed.head().name());
   }
 
   private static void curve(Sheet sheet, Speed speed) {
