@@ -86,8 +86,7 @@ public final class Sentences {
       return count.value();
     }
     if (arg instanceof Arg.Amount amount) {
-      // As the shop writes it; files take both.
-      return Format.amount(amount.si(), amount.unit()).replace("um", "µm");
+      return Format.amount(amount.si(), amount.unit());
     }
     if (arg instanceof Arg.Number number) {
       return Format.number(number.value());

@@ -13,7 +13,7 @@ final class Blame {
   private Blame() {}
 
   /** A heading with the figure's name and a line for each cause; nothing for an exact figure. */
-  static void write(Sheet sheet, String figureName, Figure figure, String file) {
+  static void write(Sheet sheet, String figureName, Figure figure, String trial) {
     double squares = figure.budget().stream().mapToDouble(s -> s.u() * s.u()).sum();
     if (squares == 0) {
       return;
@@ -27,13 +27,13 @@ final class Blame {
               long percent = Math.round(100 * share.u() * share.u() / squares);
               var cause = share.cause();
               String words = sheet.word("blame-share", Arg.of(percent), Arg.term(cause.part()));
-              sheet.bullet(words + belonging(cause.record(), file));
+              sheet.bullet(words + belonging(cause.record(), trial));
             });
   }
 
   /** Whose cause it is, in brackets, without what the page says already. */
-  private static String belonging(String record, String file) {
-    String own = record.replace(" on " + file, ",").replace(file, "");
+  private static String belonging(String record, String trial) {
+    String own = record.replace(" on " + trial, ",").replace(trial, "");
     String name = own.replaceFirst("^[a-z ]*/", "").replaceFirst("^[, ]+", "").strip();
     return name.isEmpty() ? "" : " (" + name + ")";
   }
