@@ -32,7 +32,7 @@ record DiskFolder(Path root, String name) implements Folder {
   public InputStream open(String path, Place asked) throws IOException {
     Path file = root;
     try {
-      for (String part : InnerPath.of(path, asked).split("/")) {
+      for (String part : InnerPath.of(path, asked).split("/", -1)) {
         file = file.resolve(part);
         if (Files.isSymbolicLink(file)) {
           throw Refused.at(asked, "file-is-link", Arg.typed(path));
