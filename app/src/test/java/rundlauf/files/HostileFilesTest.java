@@ -154,8 +154,8 @@ class HostileFilesTest {
         "a.yaml: this is a folder, and a trial is a file — name one of the trial files in it");
     Files.delete(folder.resolve("a.yaml"));
     assertRefused(
-        "a.yaml: there is no file \"a.yaml\""
-            + " — check the name; a CSV file must lie beside the trial that names it");
+        "a.yaml: there is no file or folder of this name"
+            + " — check the name, and the folder you stand in");
   }
 
   @Test
