@@ -36,6 +36,7 @@ public final class BenchFiles {
    */
   public static Bench read(Path path, String name) {
     Place asked = new Place(name, 0, 0, "");
+    DiskFolder.requireThere(path, asked);
     try {
       if (Files.isDirectory(path)) {
         return read(new DiskFolder(path, name));
@@ -119,6 +120,9 @@ public final class BenchFiles {
     Place asked = new Place(shown, 0, 0, "");
     try (InputStream in = folder.open(DOCUMENT, asked)) {
       return YamlDocument.read(Utf8.text(TrialFiles.bytes(in, shown), shown), shown).fields();
+    } catch (Refused refused) {
+      boolean missing = refused.saying().code().equals("file-missing");
+      throw missing ? Refused.at(asked, "bench-missing") : refused;
     } catch (IOException | UncheckedIOException broken) {
       throw TrialFiles.notRead(asked, broken);
     }

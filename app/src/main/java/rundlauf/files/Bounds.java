@@ -15,7 +15,7 @@ final class Bounds {
   static final int COLUMNS = 40;
 
   /** Cells of a table. */
-  static final int CELLS = 1_000_000;
+  static final int CELLS = 500_000;
 
   /** Parts within parts of a document. */
   static final int DEPTH = 16;

@@ -1,6 +1,5 @@
 package rundlauf.files;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,14 +15,17 @@ final class ByteLines implements Iterator<Line> {
   private final InputStream in;
   private final String file;
   private final byte[] buffer = new byte[Bounds.LINE_BYTES];
+  private final byte[] chunk = new byte[1 << 16];
+  private int taken;
+  private int filled;
   private long bytes;
   private int number;
   private int ahead;
 
   ByteLines(InputStream in, String file) throws IOException {
-    this.in = new BufferedInputStream(in, 1 << 16);
+    this.in = in;
     this.file = file;
-    this.ahead = this.in.read();
+    this.ahead = read();
   }
 
   @Override
@@ -63,10 +65,19 @@ final class ByteLines implements Iterator<Line> {
   }
 
   private int read() throws IOException {
-    if (++bytes > Bounds.CSV_BYTES) {
-      throw refused("file-too-large", Bounds.CSV_BYTES);
+    if (taken == filled) {
+      filled = in.read(chunk);
+      taken = 0;
+      if (filled <= 0) {
+        filled = 0;
+        return -1;
+      }
+      bytes += filled;
+      if (bytes > Bounds.CSV_BYTES) {
+        throw refused("file-too-large", Bounds.CSV_BYTES);
+      }
     }
-    return in.read();
+    return chunk[taken++] & 0xff;
   }
 
   private Refused refused(String code, long most) {

@@ -28,7 +28,6 @@ final class CsvTable {
         CsvReader.builder()
             .fieldSeparator(separator)
             .trimWhitespacesAroundQuotes(true)
-            .allowExtraCharsAfterClosingQuote(false)
             .allowUnclosedQuote(false);
     this.columns = cells(header, List.of());
     refuseUnnamed();

@@ -32,7 +32,7 @@ record DiskFolder(Path root, String name) implements Folder {
   public InputStream open(String path, Place asked) throws IOException {
     Path file = root;
     try {
-      for (String part : InnerPath.of(path, asked).split("/")) {
+      for (String part : InnerPath.of(path, asked).split("/", -1)) {
         file = file.resolve(part);
         if (Files.isSymbolicLink(file)) {
           throw Refused.at(asked, "file-is-link", Arg.typed(path));
@@ -44,7 +44,14 @@ record DiskFolder(Path root, String name) implements Folder {
     return open(file, path, asked);
   }
 
-  /** Opens a file that the user named outright. */
+  /** Refuses a path of the user's at which nothing is. */
+  static void requireThere(Path path, Place asked) {
+    if (!Files.exists(path)) {
+      throw Refused.at(asked, "nothing-there");
+    }
+  }
+
+  /** Opens a file, wherever it is. */
   static InputStream open(Path file, String shown, Place asked) throws IOException {
     if (Files.isDirectory(file)) {
       throw Refused.at(asked, "file-is-folder", Arg.typed(shown));

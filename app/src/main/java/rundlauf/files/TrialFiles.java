@@ -28,6 +28,7 @@ public final class TrialFiles {
    */
   public static Trial read(Path path, String name) {
     Place asked = new Place(name, 0, 0, "");
+    DiskFolder.requireThere(path, asked);
     if (Files.isDirectory(path)) {
       throw Refused.at(asked, "trial-is-folder");
     }

@@ -75,13 +75,17 @@ class BenchFilesTest {
 
   @Test
   void noBenchInAFolderOrAnArchive() throws IOException {
-    String remedy = " — check the name; a CSV file must lie beside the trial that names it";
-    assertThat(refused(folder, "mine"))
-        .isEqualTo("mine/bench.yaml: there is no file \"bench.yaml\"" + remedy);
+    String line =
+        "/bench.yaml: a bench has its bench.yaml here, and there is none — name the folder, or the ZIP"
+            + " archive of it, that holds bench.yaml and trials/";
+    assertThat(refused(folder, "mine")).isEqualTo("mine" + line);
     Path zip = folder.resolve("mine.zip");
     pack(zip, "", Map.of("a.txt", "x"));
-    assertThat(refused(zip, "mine.zip"))
-        .isEqualTo("mine.zip/bench.yaml: there is no file \"bench.yaml\"" + remedy);
+    assertThat(refused(zip, "mine.zip")).isEqualTo("mine.zip" + line);
+    assertThat(refused(folder.resolve("other"), "other"))
+        .isEqualTo(
+            "other: there is no file or folder of this name"
+                + " — check the name, and the folder you stand in");
   }
 
   @Test

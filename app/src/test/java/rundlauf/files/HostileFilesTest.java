@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rundlauf.bench.Trial;
@@ -19,7 +19,9 @@ import rundlauf.render.Sentences;
 
 /** Files that nobody wrote by hand: each is refused by a sentence, soon and in little memory. */
 class HostileFilesTest {
-  private static final Duration SOON = Duration.ofSeconds(30);
+  /** Of the processor's time, so that a busy machine does not fail the test. */
+  private static final Duration SOON = Duration.ofSeconds(5);
+
   private static final String NAMES_CSV = "trial: speed\nreadings: a.csv\n";
 
   @TempDir private Path folder;
@@ -49,11 +51,11 @@ class HostileFilesTest {
   }
 
   @Test
-  void aTableOfAMillionRows() throws IOException {
+  void aTableOfThreeHundredThousandRows() throws IOException {
     write("a.yaml", NAMES_CSV);
-    fill("a.csv", "setting,speed_rpm\n", 1, "1,8000\n", 1_000_000);
+    fill("a.csv", "setting,speed_rpm\n", 1, "1,8000\n", 300_000);
     assertRefused(
-        "a.csv:500002: readings: the table has more than 1000000 cells"
+        "a.csv:250002: readings: the table has more than 500000 cells"
             + " — split the trial, or keep only the rows it needs");
   }
 
@@ -152,8 +154,8 @@ class HostileFilesTest {
         "a.yaml: this is a folder, and a trial is a file — name one of the trial files in it");
     Files.delete(folder.resolve("a.yaml"));
     assertRefused(
-        "a.yaml: there is no file \"a.yaml\""
-            + " — check the name; a CSV file must lie beside the trial that names it");
+        "a.yaml: there is no file or folder of this name"
+            + " — check the name, and the folder you stand in");
   }
 
   @Test
@@ -185,11 +187,13 @@ class HostileFilesTest {
   }
 
   private Refused refused() {
-    return Assertions.assertTimeout(
-        SOON,
-        () ->
-            catchThrowableOfType(
-                Refused.class, () -> TrialFiles.read(folder.resolve("a.yaml"), "a.yaml")));
+    long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    Refused refused =
+        catchThrowableOfType(
+            Refused.class, () -> TrialFiles.read(folder.resolve("a.yaml"), "a.yaml"));
+    long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before;
+    assertThat(Duration.ofNanos(took)).isLessThan(SOON);
+    return refused;
   }
 
   private void write(String name, String text) throws IOException {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -102,15 +103,15 @@ class SentencesTest {
         .hasMessage("no sentence for no-such-code");
   }
 
-  private static TreeSet<String> found(Pattern pattern) {
-    TreeSet<String> codes = new TreeSet<>();
+  private static Set<String> found(Pattern pattern) {
+    Set<String> codes = new TreeSet<>();
     for (String source : sources()) {
       pattern.matcher(source).results().forEach(r -> addGroups(r, codes));
     }
     return codes;
   }
 
-  private static void addGroups(MatchResult result, TreeSet<String> codes) {
+  private static void addGroups(MatchResult result, Set<String> codes) {
     for (int i = 1; i <= result.groupCount(); i++) {
       if (result.group(i) != null) {
         codes.add(result.group(i));

@@ -22,7 +22,7 @@ import rundlauf.quantity.Unit;
  * @param scale true force over stated force, with the causes all rows share
  */
 record ForceReader(Kind kind, double newtons, Measured scale) {
-  /** Standard gravity [m/s²]. source: BIPM, The International System of Units, 9th ed., 2.3.1 */
+  /** Standard gravity [m/s²]. from memory: The International System of Units, 9th ed. */
   private static final double STANDARD_GRAVITY = 9.80665;
 
   /** What the rows carry. */

@@ -48,12 +48,12 @@ class QuantityTextTest {
 
   @Test
   void theUnitsOfTheInchAndPound() {
-    // source: NIST SP 811 (2008), B.8: 1 inch is 0.0254 m exactly; from memory
+    // source: from memory: NIST SP 811 (2008), B.8: 1 inch is 0.0254 m exactly
     assertThat(si("1 in", Dimension.LENGTH)).isEqualTo(0.0254);
     assertThat(si("1000 thou", Dimension.LENGTH)).isCloseTo(0.0254, offset(1e-17));
-    // source: NIST SP 811 (2008), B.8: 1 pound-force is 4.448222 N; from memory
+    // source: from memory: NIST SP 811 (2008), B.8: 1 pound-force is 4.448222 N
     assertThat(si("1 lbf", Dimension.FORCE)).isCloseTo(4.448222, offset(5e-7));
-    // source: NIST SP 811 (2008), B.8: 1 kilogram-force is 9.80665 N exactly; from memory
+    // source: from memory: NIST SP 811 (2008), B.8: 1 kilogram-force is 9.80665 N exactly
     assertThat(si("1 kgf", Dimension.FORCE)).isEqualTo(9.80665);
     // source: common practice, no source: 3.175 mm is 1/8 in
     assertThat(si("1/8 in", Dimension.LENGTH))

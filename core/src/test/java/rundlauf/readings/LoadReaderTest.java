@@ -78,8 +78,8 @@ class LoadReaderTest {
 
   @Test
   void massesInTheRowsPullDirectlyUnlessALeverIsGiven() {
-    // source: BIPM, The International System of Units, 9th ed.: standard gravity 9.80665 m/s²; from
-    // memory
+    // source: from memory: The International System of Units, 9th ed.: standard gravity 9.80665
+    // m/s²
     assertThat(pushed("mass_g, reading_um", "0, 0", "1000, 30").points().get(1).load())
         .isCloseTo(9.80665, within(1e-12));
     LoadReadings levered =
