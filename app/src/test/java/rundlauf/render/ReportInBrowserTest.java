@@ -15,11 +15,28 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rundlauf.files.DiskTrials;
+import rundlauf.files.PublicationFolder;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
 import rundlauf.report.BenchReport;
+import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PublishReport;
 
 /** The report as its reader meets it: in a browser, on a phone and a desk, without a network. */
 class ReportInBrowserTest {
   private static final int DESK = 1280;
+
+  private static final String WIDER =
+      "return document.documentElement.scrollWidth - window.innerWidth";
+
+  private static final String LOST_LINKS =
+      "return [...document.querySelectorAll('a')].map(a => a.getAttribute('href'))"
+          + ".filter(h => !h.startsWith('#') || !document.getElementById(h.slice(1)))";
+
+  private static final String TWICE =
+      "const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
+          + "return ids.filter((id, i) => ids.indexOf(id) !== i)";
 
   @TempDir static Path folder;
   private static Path page;
@@ -52,6 +69,32 @@ class ReportInBrowserTest {
   }
 
   @Test
+  void theDemoBenchFitsAPhoneTooWithEveryLinkInPlace() {
+    Draws few = new Draws(Draws.DEFAULT_SEED, 400);
+    var results =
+        new CompareBench(new DiskTrials(), Work.sequential())
+            .compare("../demo/bench", few)
+            .results();
+    var demo = new PublishReport(HtmlReport::write, new PublicationFolder(folder.resolve("demo")));
+    browser.show(Path.of(demo.publish(results)), 360, true);
+    assertThat((Long) browser.ask(WIDER)).isLessThanOrEqualTo(0);
+    assertThat(browser.console()).isEmpty();
+    assertThat(browser.requests()).isEmpty();
+    assertThat(strings(LOST_LINKS)).isEmpty();
+    assertThat(strings(TWICE)).isEmpty();
+  }
+
+  @Test
+  void aLinkUnfoldsWhatItLeadsTo() {
+    browser.show(page, DESK, false);
+    String open =
+        "return document.getElementById('readings-2-line-6').closest('details').open.toString()";
+    assertThat(browser.ask(open)).isEqualTo("false");
+    browser.ask("location.hash = '#readings-2-line-6'");
+    browser.await(open, "true");
+  }
+
+  @Test
   void everyChartIsDrawnAndNamed() {
     browser.show(page, DESK, false);
     assertThat(strings("return [...document.querySelectorAll('.chart')].map(c => c.id)"))
@@ -68,16 +111,8 @@ class ReportInBrowserTest {
   @Test
   void everyLinkLeadsSomewhereInTheSameFile() {
     browser.show(page, DESK, false);
-    assertThat(
-            strings(
-                "return [...document.querySelectorAll('a')].map(a => a.getAttribute('href'))"
-                    + ".filter(h => !h.startsWith('#') || !document.getElementById(h.slice(1)))"))
-        .isEmpty();
-    assertThat(
-            strings(
-                "const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
-                    + "return ids.filter((id, i) => ids.indexOf(id) !== i)"))
-        .isEmpty();
+    assertThat(strings(LOST_LINKS)).isEmpty();
+    assertThat(strings(TWICE)).isEmpty();
   }
 
   @Test
