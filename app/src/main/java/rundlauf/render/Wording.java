@@ -62,6 +62,11 @@ public final class Wording {
     return cell instanceof Cell.Link link ? say(link.saying()) : "";
   }
 
+  /** Typed text in parts between which a narrow page may break it: {@code reading_}, {@code um}. */
+  public List<String> parts(String typed) {
+    return List.of(typed.split("(?<=[_./])"));
+  }
+
   /** The class of a chart's element. */
   public String chartKind(Chart chart) {
     return chart.getClass().getSimpleName().toLowerCase(Locale.ROOT);

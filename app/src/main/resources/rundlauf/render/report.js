@@ -112,7 +112,7 @@
   const budget = (c) => ({
     ...base(),
     grid: { left: 8, right: 60, top: 8, bottom: 44 },
-    xAxis: axis(c.words["u-axis"] + ", " + c.unit, { min: 0, axisLabel: { color: colour("ink"), hideOverlap: true, align: "left", formatter: String } }),
+    xAxis: axis(c.words["u-axis"] + ", " + c.unit, { min: 0, splitNumber: 3, axisLabel: { color: colour("ink"), hideOverlap: true, align: "left", formatter: String } }),
     yAxis: { type: "category", inverse: true, data: c.bars.map((b) => b.name), axisTick: { show: false }, z: 4,
       axisLine: { lineStyle: { color: colour("soft") } },
       axisLabel: { color: colour("ink"), inside: true, interval: 0, verticalAlign: "bottom", padding: [0, 0, 12, 0] } },

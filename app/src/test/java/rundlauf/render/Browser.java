@@ -4,6 +4,7 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.File;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,6 +15,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless browser without network, for looking at a page as its reader would. */
 final class Browser implements AutoCloseable {
@@ -72,6 +74,11 @@ final class Browser implements AutoCloseable {
   /** What a script gives. */
   Object ask(String script) {
     return Objects.requireNonNull(driver.executeScript(script), script);
+  }
+
+  /** Waits until a script gives {@code wanted}. */
+  void await(String script, Object wanted) {
+    new WebDriverWait(driver, Duration.ofSeconds(10)).until(d -> wanted.equals(ask(script)));
   }
 
   /** Everything the page has put on the console since it was last asked. */

@@ -34,7 +34,7 @@ class HtmlReportTest {
     assertThat(page).doesNotContain("http:").doesNotContain("https:").doesNotContain("@import");
   }
 
-  // source: W3C, Content Security Policy Level 3, 6.7.3.2 (hash sources) and 6.1.3 (default-src)
+  // source: from memory: W3C Content Security Policy Level 3, hash sources and default-src
   @Test
   void letsNoScriptRunButItsOwn() {
     assertThat(html())

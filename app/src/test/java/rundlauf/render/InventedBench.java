@@ -45,7 +45,8 @@ import rundlauf.safety.Inspection;
 final class InventedBench {
   static final String HOSTILE = "<img src=x onerror=alert(1)> & \"quoted\" </script>";
 
-  private static final Cause DIAL = Cause.rectangular("indicator/plunger dial", "limit-of-error");
+  private static final Cause DIAL =
+      Cause.rectangular("indicator/plunger </script> dial", "limit-of-error");
   private static final Saying UNSAID = Saying.of("report-not-measured", "");
   private static final int DRAWS = 500;
 

@@ -15,11 +15,28 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rundlauf.files.DiskTrials;
+import rundlauf.files.PublicationFolder;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
 import rundlauf.report.BenchReport;
+import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PublishReport;
 
 /** The report as its reader meets it: in a browser, on a phone and a desk, without a network. */
 class ReportInBrowserTest {
   private static final int DESK = 1280;
+
+  private static final String WIDER =
+      "return document.documentElement.scrollWidth - window.innerWidth";
+
+  private static final String LOST_LINKS =
+      "return [...document.querySelectorAll('a')].map(a => a.getAttribute('href'))"
+          + ".filter(h => !h.startsWith('#') || !document.getElementById(h.slice(1)))";
+
+  private static final String TWICE =
+      "const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
+          + "return ids.filter((id, i) => ids.indexOf(id) !== i)";
 
   @TempDir static Path folder;
   private static Path page;
@@ -38,8 +55,8 @@ class ReportInBrowserTest {
     browser.close();
   }
 
-  // source: W3C, Web Content Accessibility Guidelines 2.2, levels A and AA, as axe-core 4.11 tests
-  // them; 1.4.10 for the width without scrolling sideways
+  // source: axe-core 4.11.1: its rules for W3C WCAG 2.2, levels A and AA
+  // source: from memory: W3C WCAG 2.2, 1.4.10: no scrolling sideways
   @ParameterizedTest
   @CsvSource({"360,false", "390,true", "1280,false", "1280,true"})
   void isQuietAccessibleAndFitsItsWidth(int width, boolean dark) {
@@ -49,6 +66,32 @@ class ReportInBrowserTest {
     assertThat(browser.console()).isEmpty();
     assertThat(browser.requests()).isEmpty();
     assertThat(browser.accessibilityFaults()).isEmpty();
+  }
+
+  @Test
+  void theDemoBenchFitsAPhoneTooWithEveryLinkInPlace() {
+    Draws few = new Draws(Draws.DEFAULT_SEED, 400);
+    var results =
+        new CompareBench(new DiskTrials(), Work.sequential())
+            .compare("../demo/bench", few)
+            .results();
+    var demo = new PublishReport(HtmlReport::write, new PublicationFolder(folder.resolve("demo")));
+    browser.show(Path.of(demo.publish(results)), 360, true);
+    assertThat((Long) browser.ask(WIDER)).isLessThanOrEqualTo(0);
+    assertThat(browser.console()).isEmpty();
+    assertThat(browser.requests()).isEmpty();
+    assertThat(strings(LOST_LINKS)).isEmpty();
+    assertThat(strings(TWICE)).isEmpty();
+  }
+
+  @Test
+  void aLinkUnfoldsWhatItLeadsTo() {
+    browser.show(page, DESK, false);
+    String open =
+        "return document.getElementById('readings-2-line-6').closest('details').open.toString()";
+    assertThat(browser.ask(open)).isEqualTo("false");
+    browser.ask("return location.hash = '#readings-2-line-6'");
+    browser.await(open, "true");
   }
 
   @Test
@@ -68,16 +111,8 @@ class ReportInBrowserTest {
   @Test
   void everyLinkLeadsSomewhereInTheSameFile() {
     browser.show(page, DESK, false);
-    assertThat(
-            strings(
-                "return [...document.querySelectorAll('a')].map(a => a.getAttribute('href'))"
-                    + ".filter(h => !h.startsWith('#') || !document.getElementById(h.slice(1)))"))
-        .isEmpty();
-    assertThat(
-            strings(
-                "const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
-                    + "return ids.filter((id, i) => ids.indexOf(id) !== i)"))
-        .isEmpty();
+    assertThat(strings(LOST_LINKS)).isEmpty();
+    assertThat(strings(TWICE)).isEmpty();
   }
 
   @Test

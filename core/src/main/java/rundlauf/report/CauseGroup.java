@@ -74,9 +74,7 @@ record CauseGroup(Saying name, double u, double share) {
 
   /** Whose cause it is; empty where it is the trial's own. */
   private static String owner(String record, String file) {
-    int here = record.indexOf(" on " + file);
-    String owner = here < 0 ? record : record.substring(0, here);
-    return owner.startsWith(file) ? "" : owner.substring(owner.indexOf('/') + 1);
+    return record.startsWith(file) ? "" : record.substring(record.indexOf('/') + 1);
   }
 
   private static Saying name(Kind kind) {

@@ -16,6 +16,8 @@ import rundlauf.report.Table.Row;
 final class Differences {
   private static final Scale ODDS = new Scale(Unit.PERCENT, 1);
 
+  private static final double LEAST_TOLD = 0.001;
+
   /** A difference, the pair it belongs to, and where each of the two was measured. */
   private record One(Pair pair, Difference difference, Sheet ofA, Sheet ofB) {}
 
@@ -65,7 +67,7 @@ final class Differences {
               new Cell.Link(setup(one.pair().a()), one.ofA().section()),
               new Cell.Link(setup(one.pair().b()), one.ofB().section()),
               new Cell.Shown(d.difference(), one.ofA().readings(), Methods.COMPARE),
-              RunoutPart.optional(d.aSmaller(), ODDS),
+              odds(d),
               new Cell.SaidAll(verdict(d))));
     }
     List<Cell> columns = new ArrayList<>();
@@ -73,6 +75,17 @@ final class Differences {
       columns.add(Table.heading("report-column-" + column));
     }
     return new Table(name, columns, rows, Table.Kind.FIGURES, true);
+  }
+
+  /** So few draws cannot tell a probability of 99.95 % from certainty, nor 0.05 % from none. */
+  private static Cell odds(Difference d) {
+    double probability = d.aSmaller().orElseThrow();
+    if (probability > 1 - LEAST_TOLD) {
+      return new Cell.Said(Saying.of("report-odds-over", ""));
+    }
+    return probability < LEAST_TOLD
+        ? new Cell.Said(Saying.of("report-odds-under", ""))
+        : new Cell.Number(probability, ODDS);
   }
 
   private static Saying setup(String name) {

@@ -101,7 +101,7 @@ final class RunoutPart {
   }
 
   /** A number that need not have been given. */
-  static Cell optional(OptionalDouble value, Scale scale) {
+  private static Cell optional(OptionalDouble value, Scale scale) {
     return value.isPresent() ? new Cell.Number(value.getAsDouble(), scale) : new Cell.Blank();
   }
 }

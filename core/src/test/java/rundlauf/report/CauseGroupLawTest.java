@@ -12,7 +12,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 
 class CauseGroupLawTest {
-  private static final String FILE = "trials/heron.yaml";
+  private static final String FILE = "heron.yaml";
 
   private static final Measured FIGURE =
       Measured.exact(1e-4, Unit.MICROMETRE)
@@ -20,9 +20,7 @@ class CauseGroupLawTest {
           .with(Cause.normal(FILE + "/sweep 1", "scatter-along"), 2e-6)
           .with(Cause.normal(FILE + "/sweep 2", "scatter-along"), -2e-6)
           .with(Cause.normal(FILE + "/sweep 2", "scatter-across"), 1e-6)
-          .with(
-              Cause.rectangular("indicator/plunger dial on " + FILE + " slope", "hysteresis"),
-              2.5e-6)
+          .with(Cause.rectangular("rig/brass lever", "load-arm"), 2.5e-6)
           .with(Cause.normal(FILE, "tip-height"), 1e-7);
 
   // source: JCGM 100:2008, 5.1.2: independent causes combine in quadrature
@@ -42,7 +40,7 @@ class CauseGroupLawTest {
         .containsExactly(
             of("limit-of-error", "plunger dial"),
             Saying.of("report-cause", "", Arg.term("scatter-along")),
-            of("hysteresis", "plunger dial"),
+            of("load-arm", "brass lever"),
             Saying.of("report-cause-rest", ""));
     // source: recomputed: √(2² + 2² + 1²) = 3 µm
     assertThat(groups.get(1).u()).isCloseTo(3e-6, within(1e-15));

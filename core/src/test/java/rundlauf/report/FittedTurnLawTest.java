@@ -69,7 +69,7 @@ class FittedTurnLawTest {
     FittedTurn turn = FittedTurn.of(station(Samples.of(0, A, B), List.of(1)));
     for (int i = 0; i < turn.gridFit().size(); i++) {
       double half = (turn.gridHigh().get(i) - turn.gridLow().get(i)) / 2;
-      // source: JCGM 100:2008, Table G.2: 95 % of a normal distribution lie within 1.960 sigma
+      // source: recomputed: 95 % of a normal distribution lie within 1.960 sigma
       assertThat(half).isCloseTo(1.960 * SIGMA, within(0.05 * SIGMA));
       double middle = (turn.gridHigh().get(i) + turn.gridLow().get(i)) / 2;
       assertThat(middle).isCloseTo(turn.gridFit().get(i), within(0.05 * SIGMA));
