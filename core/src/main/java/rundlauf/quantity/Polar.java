@@ -22,6 +22,13 @@ public final class Polar {
    */
   private static final double EXCLUDED = 0.025;
 
+  /**
+   * What is left out at each end. Our choice, where equal tails of 95 % would have 2.5 %: with
+   * those, some cells of eight positions held the truth in just under 93 % of the trials, since few
+   * readings make their own scatter look small.
+   */
+  private static final double TAIL = 0.02;
+
   /** Draws nearer to 0 than this share of the mean magnitude weigh no more than there. */
   private static final double NEAREST = 1e-3;
 
@@ -39,9 +46,8 @@ public final class Polar {
     Samples magnitudes = magnitudes(vector);
     Samples weights = weights(magnitudes);
     var spread = WeightedSamples.of(magnitudes, weights);
-    double tail = (1 - Interval.LEVEL) / 2;
-    double low = zeroExcluded(vector) ? spread.quantile(tail) : 0;
-    var interval = new Interval(low, spread.quantile(1 - tail), Interval.LEVEL);
+    double low = zeroExcluded(vector) ? spread.quantile(TAIL) : 0;
+    var interval = new Interval(low, spread.quantile(1 - TAIL), Interval.LEVEL);
     return Drawn.of(unit, magnitudes, weights, spread.quantile(0.5), interval, along(vector, 0));
   }
 
@@ -70,7 +76,9 @@ public final class Polar {
     Map<Cause, Double> across = along(vector, Math.PI / 2);
     double size = Math.hypot(vector.a().mean(), vector.b().mean());
     across.replaceAll((cause, effect) -> effect / size);
-    return Drawn.of(Unit.DEGREE, angles, weights, across);
+    var spread = WeightedSamples.of(angles, weights);
+    var interval = new Interval(spread.quantile(TAIL), spread.quantile(1 - TAIL), Interval.LEVEL);
+    return Drawn.of(Unit.DEGREE, angles, weights, wrapped, interval, across);
   }
 
   /**
