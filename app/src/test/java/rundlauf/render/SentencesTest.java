@@ -37,6 +37,10 @@ class SentencesTest {
           "code =[^;]*?\"([a-z0-9]+(?:-[a-z0-9]+)+)\"[^;\"]*(?:\"([a-z0-9-]+)\"[^;\"]*)?;"
               + "\\s*(?:throw|return) Refused\\.at\\(");
 
+  /** The part of a cause, named where the cause is made. */
+  private static final Pattern CAUSE =
+      Pattern.compile("Cause\\s*\\.(?:normal|rectangular|scatter)\\([^;\"]*\"([a-z-]+)\"");
+
   private static final Pattern SAID =
       Pattern.compile("Saying\\.of\\(\\s*\"([a-z0-9]+(?:-[a-z0-9]+)*)\"");
 
@@ -65,6 +69,13 @@ class SentencesTest {
     assertThat(remedies).hasSizeGreaterThan(100);
     assertThat(remedies)
         .allSatisfy(k -> assertThat(all).contains("\"" + k.replace(".remedy", "") + "\""));
+  }
+
+  @Test
+  void everyCauseHasItsWord() {
+    assertThat(found(CAUSE))
+        .contains("limit-of-error", "clamping", "scatter")
+        .allSatisfy(part -> assertThat(Sentences.term(part)).isNotBlank());
   }
 
   @Test

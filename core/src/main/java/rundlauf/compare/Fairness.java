@@ -2,11 +2,11 @@ package rundlauf.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import rundlauf.quantity.Arg;
+import rundlauf.quantity.Format;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
@@ -123,7 +123,7 @@ final class Fairness {
   }
 
   private static String length(double metres) {
-    return String.format(Locale.ROOT, "%.3f mm", Unit.MILLIMETRE.fromSi(metres));
+    return Format.amount(metres, Unit.MILLIMETRE);
   }
 
   /** To and fro is one axis; to whole degrees. */
