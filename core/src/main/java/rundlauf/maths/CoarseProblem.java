@@ -51,13 +51,17 @@ final class CoarseProblem {
     return fit;
   }
 
-  /** Logarithm of likelihood × prior at β, ln σ (density in ln σ), up to a constant. */
-  double logPosterior(double[] beta, double lnSigma) {
+  /**
+   * Logarithm of likelihood × prior at β, ln σ (density in ln σ), up to a constant.
+   *
+   * @param share of the extra variances, 0 to 1
+   */
+  double logPosterior(double[] beta, double lnSigma, double share) {
     double sigma = Math.exp(lnSigma);
     double log = 0;
     double product = 1;
     for (int j = 0; j < readings.length; j++) {
-      product *= probability(j, beta, sigma);
+      product *= probability(j, beta, sigma, share);
       if (product < 1e-200) {
         if (product == 0) {
           return Double.NEGATIVE_INFINITY;
@@ -69,13 +73,14 @@ final class CoarseProblem {
     return log + Math.log(product) + ScatterPrior.logDensity(sigma) + lnSigma;
   }
 
-  private double probability(int j, double[] beta, double sigma) {
+  private double probability(int j, double[] beta, double sigma, double share) {
     double middle = readings[j];
     double[] row = rows[j];
     for (int i = 0; i < row.length; i++) {
       middle -= row[i] * beta[i];
     }
-    double s = extraSquared[j] == 0 ? sigma : Math.sqrt(sigma * sigma + extraSquared[j]);
+    double extra = share * extraSquared[j];
+    double s = extra == 0 ? sigma : Math.sqrt(sigma * sigma + extra);
     if (1 < LOST * s) {
       double z = middle / s;
       return Math.exp(-z * z / 2) / (s * ROOT_TWO_PI);

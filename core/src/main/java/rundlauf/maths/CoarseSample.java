@@ -35,7 +35,8 @@ final class CoarseSample {
     for (int k = 0; k < size; k++) {
       lnSigmas[k] = proposal.draw(stream, betas[k]);
       weights[k] =
-          problem.logPosterior(betas[k], lnSigmas[k]) - proposal.logDensity(betas[k], lnSigmas[k]);
+          problem.logPosterior(betas[k], lnSigmas[k], stream.uniform())
+              - proposal.logDensity(betas[k], lnSigmas[k]);
       largest = Math.max(largest, weights[k]);
     }
     double sum = 0;

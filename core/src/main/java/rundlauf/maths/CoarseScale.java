@@ -4,10 +4,11 @@ package rundlauf.maths;
  * Posterior of a linear model whose readings were rounded to a coarse scale.
  *
  * <p>Reading j is the event that {@code x_j β + noise} lay within half a step of what was read, so
- * its likelihood is {@code Φ((r + d/2 − m)/s) − Φ((r − d/2 − m)/s)} with {@code s² = σ² + extra²}.
- * The prior is flat in β; that of σ is {@code ScatterPrior}. Drawn by adaptive importance sampling:
- * each round proposes from a Student density fitted to the round before; the last round is
- * resampled to equal weights.
+ * its likelihood is {@code Φ((r + d/2 − m)/s) − Φ((r − d/2 − m)/s)} with {@code s² = σ² + f ·
+ * extra²}, where f, anywhere from 0 to 1, says how much of the extra scatter came true. The prior
+ * is flat in β; that of σ is {@code ScatterPrior}. Drawn by adaptive importance sampling: each
+ * round proposes from a Student density fitted to the round before; the last round is resampled to
+ * equal weights.
  */
 public final class CoarseScale {
   private static final int ROUND = 700;
@@ -26,7 +27,8 @@ public final class CoarseScale {
    * @param rows design, n rows of p numbers, n &gt; p, columns independent
    * @param readings n readings on the scale, any unit
    * @param step what readings are rounded to, same unit, over 0
-   * @param extra n known standard deviations added in quadrature to σ, same unit, none negative
+   * @param extra n standard deviations that are added in quadrature to σ at the most, same unit,
+   *     none negative
    * @param count number of equally weighted draws wanted, in random order
    * @param stream randomness
    * @return draws of β (flat prior) and σ, in the readings' unit (per unit of the design's columns)
