@@ -76,7 +76,7 @@ class CallTest {
   @Test
   void aFileNameThatBeginsWithAtIsAFileName() {
     Ran ran = Ran.of("reduce", "@list");
-    assertThat(ran.err()).startsWith("@list: there is no file \"@list\"");
+    assertThat(ran.err()).startsWith("@list: there is no file or folder of this name");
     assertThat(ran.status()).isEqualTo(3);
   }
 
