@@ -44,6 +44,6 @@ record FigureText(String value, Optional<FigureText.Ends> interval) {
     if (unit == Unit.ONE) {
       return "";
     }
-    return unit == Unit.DEGREE ? "°" : unit.symbol().replace("um", "µm");
+    return unit == Unit.DEGREE ? "°" : unit.printed();
   }
 }

@@ -22,7 +22,7 @@ public final class Format {
   /** An amount in its unit, such as {@code 0.01 mm}; {@code si} in SI. */
   public static String amount(double si, Unit unit) {
     String number = number(unit.fromSi(si));
-    return unit == Unit.ONE ? number : number + " " + unit.symbol().replace("um", "µm");
+    return unit == Unit.ONE ? number : number + " " + unit.printed();
   }
 
   /**

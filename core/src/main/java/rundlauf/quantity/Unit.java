@@ -74,6 +74,11 @@ public enum Unit {
     return symbols.get(0);
   }
 
+  /** The symbol as it is printed for people: µ where files may write u. */
+  public String printed() {
+    return symbol().replace("um", "µm");
+  }
+
   /** The unit with this symbol, exactly as written. */
   public static Optional<Unit> ofSymbol(String symbol) {
     return Arrays.stream(values()).filter(u -> u.symbols.contains(symbol)).findFirst();

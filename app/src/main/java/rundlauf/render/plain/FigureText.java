@@ -33,7 +33,7 @@ final class FigureText {
     return switch (unit) {
       case ONE -> "";
       case DEGREE -> "°";
-      default -> " " + unit.symbol().replace("um", "µm");
+      default -> " " + unit.printed();
     };
   }
 }
