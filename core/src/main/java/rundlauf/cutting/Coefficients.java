@@ -2,15 +2,30 @@ package rundlauf.cutting;
 
 /** Force coefficients of a material, SI. */
 public sealed interface Coefficients {
+  /** Whether the axial force can be had; if not, z forces are null with why. */
+  boolean axialKnown();
+
   /**
    * Linear edge-force model (Budak, Altintas, Armarego 1996): {@code dF = (K_c h + K_e) dz} for
    * tangential, radial, axial.
    *
    * @param ktc cutting coefficients [Pa]
    * @param kte edge coefficients [N/m]
+   * @param axialKnown whether {@code kac} and {@code kae} are known; they are 0 if not
    */
-  record LinearEdge(double ktc, double krc, double kac, double kte, double kre, double kae)
-      implements Coefficients {}
+  record LinearEdge(
+      double ktc, double krc, double kac, double kte, double kre, double kae, boolean axialKnown)
+      implements Coefficients {
+    /** All six known. */
+    public LinearEdge(double ktc, double krc, double kac, double kte, double kre, double kae) {
+      this(ktc, krc, kac, kte, kre, kae, true);
+    }
+
+    /** The axial pair not known. */
+    public static LinearEdge inPlane(double ktc, double krc, double kte, double kre) {
+      return new LinearEdge(ktc, krc, 0, kte, kre, 0, false);
+    }
+  }
 
   /**
    * Kienzle: {@code kc = kc11 h^−mc} with h in millimetres; the edge is in kc.
