@@ -74,26 +74,20 @@ public record CutterBeam(
   }
 
   /**
-   * Bending stress at the root of the flutes, {@code 32 M / (π d³)}, for a force across the cutter.
+   * Bending stress at the root of the flutes, {@code 32 M / (π d³)}.
    *
-   * @param force [N], 0 or more
-   * @param zLoad its height above the tip [m]
-   * @return stress [Pa], nominal: without the notch at the run-out of the flutes; 0 above the root
+   * @param moment M there [N m], 0 or more: of a force across the tip, force times flute length
+   * @return stress [Pa], nominal: without the notch at the run-out of the flutes; exact for the
+   *     model
    * @see "docs/methods/deflection.md"
    */
-  public double stressAtFluteRoot(double force, double zLoad) {
-    return stress(force * Math.max(0, fluteLength - zLoad), fluteDiameter);
+  public double stressAtFluteRoot(double moment) {
+    return stress(moment, fluteDiameter);
   }
 
-  /** The same where the cutter leaves the nut [Pa]. */
-  public double stressAtNut(double force, double zLoad) {
-    double diameter = fluteLength < stickout ? shank : fluteDiameter;
-    return stress(force * Math.max(0, stickout - zLoad), diameter);
-  }
-
-  /** The larger of both [Pa]. */
-  public double rootStress(double force, double zLoad) {
-    return Math.max(stressAtFluteRoot(force, zLoad), stressAtNut(force, zLoad));
+  /** The same where the cutter leaves the nut: of a force across the tip, force times stickout. */
+  public double stressAtNut(double moment) {
+    return stress(moment, fluteLength < stickout ? shank : fluteDiameter);
   }
 
   private static double stress(double moment, double diameter) {

@@ -3,7 +3,6 @@ package rundlauf.cutting.deflection;
 import rundlauf.cutting.Conditions;
 import rundlauf.cutting.Tool;
 import rundlauf.cutting.force.ForceTurn;
-import rundlauf.maths.Samples;
 
 /**
  * Largest bending stress in the cutter over a revolution.
@@ -24,15 +23,21 @@ public record CutterStress(double fluteRoot, double nut) {
    */
   public static CutterStress of(ForceTurn turn, Tool tool, Conditions conditions) {
     CutterBeam beam = CutterBeam.of(tool);
-    Samples heights = LoadHeights.of(turn, tool, conditions);
+    EndLoads loads = EndLoads.of(turn, tool, conditions);
     double fluteRoot = 0;
     double nut = 0;
-    for (int i = 0; i < heights.size(); i++) {
-      double force = Math.hypot(turn.x().get(i), turn.y().get(i));
-      fluteRoot = Math.max(fluteRoot, beam.stressAtFluteRoot(force, heights.get(i)));
-      nut = Math.max(nut, beam.stressAtNut(force, heights.get(i)));
+    for (int i = 0; i < turn.x().size(); i++) {
+      fluteRoot = Math.max(fluteRoot, moment(loads, i, tool.fluteLength(), conditions.axial()));
+      nut = Math.max(nut, moment(loads, i, tool.stickout(), conditions.axial()));
     }
-    return new CutterStress(fluteRoot, nut);
+    return new CutterStress(beam.stressAtFluteRoot(fluteRoot), beam.stressAtNut(nut));
+  }
+
+  /** Bending moment at a height above the cut [N m]. */
+  private static double moment(EndLoads loads, int i, double height, double axial) {
+    double x = loads.tipX().get(i) * height + loads.topX().get(i) * (height - axial);
+    double y = loads.tipY().get(i) * height + loads.topY().get(i) * (height - axial);
+    return Math.hypot(x, y);
   }
 
   /** The larger of both: what the strength is held against [Pa]. */

@@ -23,8 +23,7 @@ final class Reach {
   /** Steps of the arc in the cut below which no line is drawn through two of them. */
   private static final double FEWEST_IN_CUT = 3.5;
 
-  private final Samples force;
-  private final Samples loadHeights;
+  private final EndLoads loads;
   private final List<Integer> cutting;
   private final Tool tool;
   private final Conditions conditions;
@@ -42,14 +41,13 @@ final class Reach {
       throw new IllegalArgumentException(
           turn.y().size() + " angles are fewer than " + FEWEST_ANGLES + " in a turn");
     }
-    this.force = turn.y();
-    this.loadHeights = LoadHeights.of(turn, tool, conditions);
-    this.cutting = LoadHeights.cutting(turn);
+    this.loads = EndLoads.of(turn, tool, conditions);
+    this.cutting = EndLoads.cutting(turn);
     this.tool = tool;
     this.conditions = conditions;
     this.runout = runout;
     this.flexibility = flexibility;
-    this.step = TURN / force.size();
+    this.step = TURN / turn.y().size();
   }
 
   double depth() {
@@ -68,9 +66,12 @@ final class Reach {
    * @param z height above the tip [m]
    */
   Samples of(int side, double z) {
+    double fromTip = side * flexibility.y(0, z);
+    double fromTop = side * flexibility.y(conditions.axial(), z);
     Samples displaced =
         Samples.generate(
-            force.size(), i -> side * force.get(i) * flexibility.y(loadHeights.get(i), z));
+            loads.tipY().size(),
+            i -> fromTip * loads.tipY().get(i) + fromTop * loads.topY().get(i));
     return Samples.generate(
         tool.teeth(),
         k -> cutting.contains(k) ? tooth(k, side, z, displaced) : -tool.diameter() / 2);

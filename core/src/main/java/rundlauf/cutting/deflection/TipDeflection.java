@@ -3,7 +3,6 @@ package rundlauf.cutting.deflection;
 import rundlauf.cutting.Conditions;
 import rundlauf.cutting.Tool;
 import rundlauf.cutting.force.ForceTurn;
-import rundlauf.maths.Samples;
 
 /**
  * How far the tip is pushed aside at most over a revolution, whichever way.
@@ -20,25 +19,25 @@ public record TipDeflection(double cutter, double setup, double together) {
    * @param tool the cutter
    * @param conditions how it is cut
    * @param flexibility how cutter and setup give way
-   * @return each the largest over the angles, so they need not add up; exact for the model: the
-   *     force acts at the mean height of the engaged edges
+   * @return each the largest over the angles, so they need not add up; exact for the model
    * @see "docs/methods/deflection.md"
    */
   public static TipDeflection of(
       ForceTurn turn, Tool tool, Conditions conditions, Flexibility flexibility) {
-    Samples heights = LoadHeights.of(turn, tool, conditions);
+    EndLoads loads = EndLoads.of(turn, tool, conditions);
+    double fromTip = flexibility.cutter().tipCompliance();
+    double fromTop = flexibility.cutter().compliance(conditions.axial(), 0);
     double cutter = 0;
     double setup = 0;
     double together = 0;
-    for (int i = 0; i < heights.size(); i++) {
-      double x = turn.x().get(i);
-      double y = turn.y().get(i);
-      double bending = flexibility.cutter().compliance(heights.get(i), 0);
-      double setupX = flexibility.setupX();
-      double setupY = flexibility.setupY();
-      cutter = Math.max(cutter, Math.hypot(bending * x, bending * y));
-      setup = Math.max(setup, Math.hypot(setupX * x, setupY * y));
-      together = Math.max(together, Math.hypot((bending + setupX) * x, (bending + setupY) * y));
+    for (int i = 0; i < turn.x().size(); i++) {
+      double bentX = fromTip * loads.tipX().get(i) + fromTop * loads.topX().get(i);
+      double bentY = fromTip * loads.tipY().get(i) + fromTop * loads.topY().get(i);
+      double shiftX = flexibility.setupX() * turn.x().get(i);
+      double shiftY = flexibility.setupY() * turn.y().get(i);
+      cutter = Math.max(cutter, Math.hypot(bentX, bentY));
+      setup = Math.max(setup, Math.hypot(shiftX, shiftY));
+      together = Math.max(together, Math.hypot(bentX + shiftX, bentY + shiftY));
     }
     return new TipDeflection(cutter, setup, together);
   }

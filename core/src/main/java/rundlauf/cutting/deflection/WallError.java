@@ -39,8 +39,7 @@ public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
    * <p>The wall at height z is made by the tooth that reaches farthest while it passes φ = 0 or π
    * there, with what the edge is displaced by <em>then</em>: {@code R_k(z) |cos φ_k(z)| ± y(z)},
    * its maximum over all cutting teeth and over the angles at which the tooth is in the cut. The
-   * displacement is the force of that moment, acting at the mean height of the engaged edges, times
-   * the compliance between both heights.
+   * displacement is that by the force of that moment, shared along the engaged edges.
    *
    * @param turn forces on the cutter over a revolution, rigid or with the deflection fed back [N];
    *     its angles 1/72 turn apart or closer
