@@ -22,22 +22,27 @@ public record CutterStress(double fluteRoot, double nut) {
    * @see "docs/methods/deflection.md"
    */
   public static CutterStress of(ForceTurn turn, Tool tool, Conditions conditions) {
+    return of(PairedLoads.of(turn, tool, conditions), tool);
+  }
+
+  static CutterStress of(PairedLoads loads, Tool tool) {
     CutterBeam beam = CutterBeam.of(tool);
-    EndLoads loads = EndLoads.of(turn, tool, conditions);
     double fluteRoot = 0;
     double nut = 0;
-    for (int i = 0; i < turn.x().size(); i++) {
-      fluteRoot = Math.max(fluteRoot, moment(loads, i, tool.fluteLength(), conditions.axial()));
-      nut = Math.max(nut, moment(loads, i, tool.stickout(), conditions.axial()));
+    for (int i = 0; i < loads.lowX().size(); i++) {
+      fluteRoot = Math.max(fluteRoot, moment(loads, i, tool.fluteLength()));
+      nut = Math.max(nut, moment(loads, i, tool.stickout()));
     }
     return new CutterStress(beam.stressAtFluteRoot(fluteRoot), beam.stressAtNut(nut));
   }
 
   /** Bending moment at a height above the cut [N m]. */
-  private static double moment(EndLoads loads, int i, double height, double axial) {
-    double x = loads.tipX().get(i) * height + loads.topX().get(i) * (height - axial);
-    double y = loads.tipY().get(i) * height + loads.topY().get(i) * (height - axial);
-    return Math.hypot(x, y);
+  private static double moment(PairedLoads loads, int i, double height) {
+    double low = height - loads.low();
+    double high = height - loads.high();
+    return Math.hypot(
+        loads.lowX().get(i) * low + loads.highX().get(i) * high,
+        loads.lowY().get(i) * low + loads.highY().get(i) * high);
   }
 
   /** The larger of both: what the strength is held against [Pa]. */

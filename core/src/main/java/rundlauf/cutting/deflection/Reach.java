@@ -23,7 +23,7 @@ final class Reach {
   /** Steps of the arc in the cut below which no line is drawn through two of them. */
   private static final double FEWEST_IN_CUT = 3.5;
 
-  private final EndLoads loads;
+  private final PairedLoads loads;
   private final List<Integer> cutting;
   private final Tool tool;
   private final Conditions conditions;
@@ -33,6 +33,7 @@ final class Reach {
 
   Reach(
       ForceTurn turn,
+      PairedLoads loads,
       Tool tool,
       Conditions conditions,
       ToolRunout runout,
@@ -41,8 +42,8 @@ final class Reach {
       throw new IllegalArgumentException(
           turn.y().size() + " angles are fewer than " + FEWEST_ANGLES + " in a turn");
     }
-    this.loads = EndLoads.of(turn, tool, conditions);
-    this.cutting = EndLoads.cutting(turn);
+    this.loads = loads;
+    this.cutting = PairedLoads.cutting(turn);
     this.tool = tool;
     this.conditions = conditions;
     this.runout = runout;
@@ -66,31 +67,30 @@ final class Reach {
    * @param z height above the tip [m]
    */
   Samples of(int side, double z) {
-    double fromTip = side * flexibility.y(0, z);
-    double fromTop = side * flexibility.y(conditions.axial(), z);
-    Samples displaced =
-        Samples.generate(
-            loads.tipY().size(),
-            i -> fromTip * loads.tipY().get(i) + fromTop * loads.topY().get(i));
+    var push =
+        new Push(
+            loads.lowY(),
+            loads.highY(),
+            side * flexibility.y(loads.low(), z),
+            side * flexibility.y(loads.high(), z));
     return Samples.generate(
-        tool.teeth(),
-        k -> cutting.contains(k) ? tooth(k, side, z, displaced) : -tool.diameter() / 2);
+        tool.teeth(), k -> cutting.contains(k) ? tooth(k, side, z, push) : -tool.diameter() / 2);
   }
 
   /**
    * One tooth: the displacement as it passes, and the farthest it comes at the angles near the pass
    * at which it is in the cut.
    */
-  private double tooth(int k, int side, double z, Samples displaced) {
+  private double tooth(int k, int side, double z, Push push) {
     double radius = radius(k, z);
     double pass = wallAngle(side) + TURN * k / tool.teeth() + tool.lag() * z;
-    double farthest = radius + atPass(k, side, pass, displaced);
+    double farthest = radius + atPass(k, side, pass, push);
     int inside = inside(side);
     int first = inside > 0 ? (int) Math.ceil(pass / step) : (int) Math.floor(pass / step);
     double arc = Math.min(WINDOW, exit() - entry());
     for (int i = first; Math.abs(i * step - pass) <= arc; i += inside) {
       if (Math.abs(i * step - pass) > step / 2) { // nearer ones may stand outside the cut
-        double there = radius * Math.cos(i * step - pass) + at(displaced, i);
+        double there = radius * Math.cos(i * step - pass) + push.at(i);
         farthest = Math.max(farthest, there);
       }
     }
@@ -102,12 +102,12 @@ final class Reach {
    * teeth (nearly) straight take up or leave the edge force at once, and the side in the cut
    * counts.
    */
-  private double atPass(int k, int side, double pass, Samples displaced) {
+  private double atPass(int k, int side, double pass, Push push) {
     double spread = tool.lag() * conditions.axial();
     if (Math.abs(spread) >= 2 * step) {
       int below = (int) Math.floor(pass / step);
       double part = pass / step - below;
-      return (1 - part) * at(displaced, below) + part * at(displaced, below + 1);
+      return (1 - part) * push.at(below) + part * push.at(below + 1);
     }
     double tip = wallAngle(side) + TURN * k / tool.teeth();
     int inside = inside(side);
@@ -115,10 +115,10 @@ final class Reach {
     int near =
         inside > 0 ? (int) Math.floor(edge / step + 1.5) : (int) Math.ceil(edge / step - 1.5);
     if (exit() - entry() < FEWEST_IN_CUT * step) {
-      return at(displaced, near);
+      return push.at(near);
     }
     double away = Math.abs(near * step - pass) / step;
-    return at(displaced, near) + away * (at(displaced, near) - at(displaced, near + inside));
+    return push.at(near) + away * (push.at(near) - push.at(near + inside));
   }
 
   /** Where the cut lies from the pass: at larger angles for φ = 0, at smaller ones for φ = π. */
@@ -138,8 +138,12 @@ final class Reach {
     return conditions.exit(tool.diameter());
   }
 
-  private double at(Samples samples, int i) {
-    return samples.get(Math.floorMod(i, samples.size()));
+  /** Displacement toward a wall at one height, by angle. */
+  private record Push(Samples lowForce, Samples highForce, double fromLow, double fromHigh) {
+    double at(int angle) {
+      int i = Math.floorMod(angle, lowForce.size());
+      return fromLow * lowForce.get(i) + fromHigh * highForce.get(i);
+    }
   }
 
   private double radius(int k, double z) {

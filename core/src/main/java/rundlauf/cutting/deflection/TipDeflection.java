@@ -24,15 +24,18 @@ public record TipDeflection(double cutter, double setup, double together) {
    */
   public static TipDeflection of(
       ForceTurn turn, Tool tool, Conditions conditions, Flexibility flexibility) {
-    EndLoads loads = EndLoads.of(turn, tool, conditions);
-    double fromTip = flexibility.cutter().tipCompliance();
-    double fromTop = flexibility.cutter().compliance(conditions.axial(), 0);
+    return of(turn, PairedLoads.of(turn, tool, conditions), flexibility);
+  }
+
+  static TipDeflection of(ForceTurn turn, PairedLoads loads, Flexibility flexibility) {
+    double fromLow = flexibility.cutter().compliance(loads.low(), 0);
+    double fromHigh = flexibility.cutter().compliance(loads.high(), 0);
     double cutter = 0;
     double setup = 0;
     double together = 0;
     for (int i = 0; i < turn.x().size(); i++) {
-      double bentX = fromTip * loads.tipX().get(i) + fromTop * loads.topX().get(i);
-      double bentY = fromTip * loads.tipY().get(i) + fromTop * loads.topY().get(i);
+      double bentX = fromLow * loads.lowX().get(i) + fromHigh * loads.highX().get(i);
+      double bentY = fromLow * loads.lowY().get(i) + fromHigh * loads.highY().get(i);
       double shiftX = flexibility.setupX() * turn.x().get(i);
       double shiftY = flexibility.setupY() * turn.y().get(i);
       cutter = Math.max(cutter, Math.hypot(bentX, bentY));

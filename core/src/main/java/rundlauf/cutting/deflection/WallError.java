@@ -19,7 +19,7 @@ import rundlauf.maths.Samples;
  */
 public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
   /** Heights looked at, evenly from the tip to a_p; our choice: docs/methods/wall-error.md. */
-  private static final int HEIGHTS = 21;
+  private static final int HEIGHTS = 41;
 
   /**
    * One wall.
@@ -58,7 +58,17 @@ public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
       Conditions conditions,
       ToolRunout runout,
       Flexibility flexibility) {
-    var reach = new Reach(turn, tool, conditions, runout, flexibility);
+    return of(turn, PairedLoads.of(turn, tool, conditions), tool, conditions, runout, flexibility);
+  }
+
+  static WallError of(
+      ForceTurn turn,
+      PairedLoads loads,
+      Tool tool,
+      Conditions conditions,
+      ToolRunout runout,
+      Flexibility flexibility) {
+    var reach = new Reach(turn, loads, tool, conditions, runout, flexibility);
     Operation operation = conditions.operation();
     return new WallError(
         operation == Operation.SIDE_DOWN ? Optional.empty() : Optional.of(wall(reach, 1)),

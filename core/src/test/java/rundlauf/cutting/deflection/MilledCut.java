@@ -75,8 +75,19 @@ record MilledCut(
     return Math.max(0, least);
   }
 
-  private double height(int j) {
+  double height(int j) {
     return (j + 0.5) * conditions.axial() / slices;
+  }
+
+  /** Forces of each slice at one angle, along x and along y [N]. */
+  double[][] along(double angle) {
+    double[][] forces = new double[2][slices];
+    for (int j = 0; j < slices; j++) {
+      double[] f = slice(angle, height(j));
+      forces[0][j] = f[0];
+      forces[1][j] = f[1];
+    }
+    return forces;
   }
 
   /** The forces over a turn at {@code n} angles, as a turn. */
@@ -152,10 +163,7 @@ record MilledCut(
   }
 
   private double[] displaced(double angle, double[][] bending) {
-    double[] f = new double[slices];
-    for (int j = 0; j < slices; j++) {
-      f[j] = slice(angle, height(j))[1];
-    }
+    double[] f = along(angle)[1];
     double[] u = new double[slices];
     for (int j = 0; j < slices; j++) {
       for (int i = 0; i < slices; i++) {

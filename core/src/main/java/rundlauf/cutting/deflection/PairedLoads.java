@@ -7,39 +7,47 @@ import rundlauf.cutting.force.ForceTurn;
 import rundlauf.maths.Samples;
 
 /**
- * The cutting force of each moment shared between the two ends of the engaged depth, as a lever
- * would share it: it bends the cutter as the force along the edges does.
+ * The cutting force of each moment as two forces at fixed heights that push and turn the cutter as
+ * it does. The heights are Gauss's of the engaged depth, so that a force spread evenly over it
+ * bends the cutter as its two shares do.
  *
- * @param tipX at the tip, along the feed, by angle [N]
- * @param tipY at the tip, across it
- * @param topX at height a_p, along the feed
- * @param topY at height a_p, across it
+ * @param low height of the lower share above the tip [m]
+ * @param high height of the higher share [m]
+ * @param lowX along the feed, by angle [N]
+ * @param lowY across it
+ * @param highX along the feed
+ * @param highY across it
  */
-record EndLoads(Samples tipX, Samples tipY, Samples topX, Samples topY) {
+record PairedLoads(
+    double low, double high, Samples lowX, Samples lowY, Samples highX, Samples highY) {
   /**
    * Smallest squared resultant of the engaged edges, over that of edges all alike in angle, from
    * which tangential and radial parts can be told apart; our choice.
    */
   private static final double TOLD_APART = 0.05;
 
-  static EndLoads of(ForceTurn turn, Tool tool, Conditions conditions) {
+  static PairedLoads of(ForceTurn turn, Tool tool, Conditions conditions) {
     int n = turn.x().size();
     List<Integer> cutting = cutting(turn);
-    double[] topX = new double[n];
-    double[] topY = new double[n];
+    double low = conditions.axial() * (0.5 - 1 / Math.sqrt(12));
+    double high = conditions.axial() - low;
+    double[] highX = new double[n];
+    double[] highY = new double[n];
     for (int i = 0; i < n; i++) {
       double x = turn.x().get(i);
       double y = turn.y().get(i);
       var edges = EngagedEdges.at(2 * Math.PI * i / n, cutting, tool, conditions);
       double[] moments = moments(x, y, edges, conditions.axial());
-      topX[i] = moments[0] / conditions.axial();
-      topY[i] = moments[1] / conditions.axial();
+      highX[i] = (moments[0] - x * low) / (high - low);
+      highY[i] = (moments[1] - y * low) / (high - low);
     }
-    return new EndLoads(
-        Samples.generate(n, i -> turn.x().get(i) - topX[i]),
-        Samples.generate(n, i -> turn.y().get(i) - topY[i]),
-        Samples.of(topX),
-        Samples.of(topY));
+    return new PairedLoads(
+        low,
+        high,
+        Samples.generate(n, i -> turn.x().get(i) - highX[i]),
+        Samples.generate(n, i -> turn.y().get(i) - highY[i]),
+        Samples.of(highX),
+        Samples.of(highY));
   }
 
   /** The teeth that cut, from 0. */
