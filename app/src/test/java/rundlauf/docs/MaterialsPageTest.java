@@ -14,6 +14,7 @@ import rundlauf.cutting.Materials;
 import rundlauf.cutting.SmallestChip;
 import rundlauf.cutting.Status;
 import rundlauf.cutting.WorkMaterial;
+import rundlauf.cutting.surface.Rubbing;
 import rundlauf.quantity.Format;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -106,6 +107,15 @@ class MaterialsPageTest {
     assertThat(Sentences.text(Materials.named("mild steel").orElseThrow().cautions().get(1)))
         .startsWith(
             "Kienzle's law is known for chips of 0.1 mm and more. Below that it is carried on");
+  }
+
+  @Test
+  void rubbingIsSaidInFull() {
+    assertThat(Rubbing.said(1e-6, 3e-6, SmallestChip.USUAL).map(Sentences::text))
+        .contains(
+            "The thinnest chip of a tooth that cuts is 1 µm. The least that an edge with a radius"
+                + " of 3 µm lifts lies between 0.42 µm and 1.29 µm, so that tooth may rub. Feed"
+                + " faster, or take out runout.");
   }
 
   @Test

@@ -1,7 +1,11 @@
 package rundlauf.cutting.surface;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.cutting.force.ForceTurn;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 
 /** What pulls the cutter out of its collet and lifts the work. */
 public final class PullOut {
@@ -20,5 +24,13 @@ public final class PullOut {
     return turn.z().size() == 0
         ? OptionalDouble.empty()
         : OptionalDouble.of(Math.max(0, turn.z().max()));
+  }
+
+  /** The pull, and that nothing is known to hold it against; empty when nothing pulls. */
+  public static Optional<Saying> notJudged(ForceTurn turn) {
+    double pull = largest(turn).orElse(0);
+    return pull > 0
+        ? Optional.of(Saying.of("pull-not-judged", "pull-out", Arg.of(pull, Unit.NEWTON)))
+        : Optional.empty();
   }
 }

@@ -1,8 +1,12 @@
 package rundlauf.cutting.surface;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.cutting.SmallestChip;
 import rundlauf.cutting.force.ForceTurn;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 
 /** Whether every tooth that cuts takes a chip its edge can lift. */
 public enum Rubbing {
@@ -38,5 +42,18 @@ public enum Rubbing {
       return RUBS;
     }
     return chip < smallest.high() * edgeRadius ? MAY_RUB : CUTS;
+  }
+
+  /** What must be said of a chip; empty when every tooth cuts. */
+  public static Optional<Saying> said(double chip, double edgeRadius, SmallestChip smallest) {
+    Arg thinnest = Arg.of(chip, Unit.MICROMETRE);
+    Arg edge = Arg.of(edgeRadius, Unit.MICROMETRE);
+    Arg low = Arg.of(smallest.low() * edgeRadius, Unit.MICROMETRE);
+    Arg high = Arg.of(smallest.high() * edgeRadius, Unit.MICROMETRE);
+    return switch (of(chip, edgeRadius, smallest)) {
+      case RUBS -> Optional.of(Saying.of("edge-rubs", "chip", thinnest, edge, low));
+      case MAY_RUB -> Optional.of(Saying.of("edge-may-rub", "chip", thinnest, edge, low, high));
+      case CUTS -> Optional.empty();
+    };
   }
 }

@@ -32,7 +32,7 @@ class WallErrorLawTest {
       int slices) {
     Tool tool = new Tool(3e-3, teeth, Math.toRadians(helix), 9e-3, 20e-3, 3e-3, 580e9);
     Conditions conditions = new Conditions(operation, 300, 15e-6, ap * 1e-3, ae * 1e-3);
-    var out = new ToolRunout(runout * 1e-6, 0.7, 1e-4 * Math.signum(runout), 2);
+    var out = new ToolRunout(runout * 1e-6, 0.7, 2e-3 * Math.signum(runout), 2);
     return new MilledCut(tool, conditions, out, ALLOY, 2e-6, 1.25e-6, slices);
   }
 
@@ -51,6 +51,7 @@ class WallErrorLawTest {
     "SIDE_DOWN, 0, 2, 1, 1.5, 0",
     "SIDE_DOWN, 30, 2, 3, 0.6, 8",
     "SLOT, 30, 3, 2, 3, 5",
+    "SIDE_UP, 30, 3, 3, 0.6, 8"
   })
   void findsTheWallThatSteppingThroughTheCutLeaves(
       Operation operation, double helix, int teeth, double ap, double ae, double runout) {
@@ -144,7 +145,7 @@ class WallErrorLawTest {
   void aRigidSetupLeavesTheRunoutOfTheFarthestTooth() {
     Tool tool = new Tool(6e-3, 3, 0.5, 15e-3, 30e-3, 6e-3, Double.POSITIVE_INFINITY);
     var conditions = new Conditions(Operation.SLOT, 200, 30e-6, 4e-3, 6e-3);
-    var runout = new ToolRunout(7e-6, 0.4, 0, 0);
+    var runout = new ToolRunout(7e-6, 0.4, 1e-3, 2);
     var c = new MilledCut(tool, conditions, runout, ALLOY, 0, 0, 32);
     WallError wall = ours(c);
     for (WallError.Wall w : new WallError.Wall[] {wall.plusY().get(), wall.minusY().get()}) {
@@ -152,7 +153,8 @@ class WallErrorLawTest {
         double farthest = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
           double behind = 2 * Math.PI * k / 3 + w.heights().get(i) * tool.lag();
-          farthest = Math.max(farthest, 7e-6 * Math.cos(0.4 - behind));
+          double tilted = 1e-3 * w.heights().get(i) * Math.cos(2 - behind);
+          farthest = Math.max(farthest, 7e-6 * Math.cos(0.4 - behind) + tilted);
         }
         assertThat(w.errors().get(i)).isCloseTo(-farthest, within(1e-15));
       }

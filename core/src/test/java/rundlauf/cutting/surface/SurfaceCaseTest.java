@@ -18,6 +18,9 @@ import rundlauf.cutting.force.ForceTurn;
 import rundlauf.cutting.force.ForceTurn.ToothLoad;
 import rundlauf.maths.Samples;
 import rundlauf.maths.Stream;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 
 class SurfaceCaseTest {
   private static final CaseTable MARKS = CaseTable.read("cutting/feed_marks");
@@ -121,6 +124,10 @@ class SurfaceCaseTest {
     assertThat(PullOut.largest(turn(Samples.of(-2, 7.5, 3)))).isEqualTo(OptionalDouble.of(7.5));
     assertThat(PullOut.largest(turn(Samples.of(-2, -1)))).isEqualTo(OptionalDouble.of(0));
     assertThat(PullOut.largest(turn(Samples.of()))).isEmpty();
+    assertThat(PullOut.notJudged(turn(Samples.of(-2, 7.5))))
+        .contains(Saying.of("pull-not-judged", "pull-out", Arg.of(7.5, Unit.NEWTON)));
+    assertThat(PullOut.notJudged(turn(Samples.of(-2, -1)))).isEmpty();
+    assertThat(PullOut.notJudged(turn(Samples.of()))).isEmpty();
   }
 
   @Test
@@ -143,6 +150,15 @@ class SurfaceCaseTest {
     assertThat(Rubbing.of(0.43e-6, 3e-6, SmallestChip.USUAL)).isEqualTo(Rubbing.MAY_RUB);
     assertThat(Rubbing.of(1.28e-6, 3e-6, SmallestChip.USUAL)).isEqualTo(Rubbing.MAY_RUB);
     assertThat(Rubbing.of(1.30e-6, 3e-6, SmallestChip.USUAL)).isEqualTo(Rubbing.CUTS);
+    assertThat(Rubbing.said(0.3e-6, 3e-6, SmallestChip.USUAL).map(Saying::code))
+        .contains("edge-rubs");
+    assertThat(Rubbing.said(1e-6, 3e-6, SmallestChip.USUAL).orElseThrow().args())
+        .containsExactly(
+            Arg.of(1e-6, Unit.MICROMETRE),
+            Arg.of(3e-6, Unit.MICROMETRE),
+            Arg.of(0.14 * 3e-6, Unit.MICROMETRE),
+            Arg.of(0.43 * 3e-6, Unit.MICROMETRE));
+    assertThat(Rubbing.said(2e-6, 3e-6, SmallestChip.USUAL)).isEmpty();
     SmallestChip brass = Materials.named("brass").orElseThrow().smallestChip();
     assertThat(Rubbing.of(1.7e-6, 3e-6, brass)).isEqualTo(Rubbing.RUBS);
     assertThat(Rubbing.of(2.1e-6, 3e-6, brass)).isEqualTo(Rubbing.CUTS);
