@@ -2,6 +2,7 @@ package rundlauf.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rundlauf.bench.Section.Bound;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Dimension;
@@ -84,7 +85,7 @@ public record Material(
   }
 
   private static String[] names() {
-    return java.util.stream.Stream.concat(EDGE.stream(), POWER.stream()).toArray(String[]::new);
+    return Stream.concat(EDGE.stream(), POWER.stream()).toArray(String[]::new);
   }
 
   private static Force force(Section s) {

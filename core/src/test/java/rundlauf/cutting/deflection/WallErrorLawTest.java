@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,8 @@ import rundlauf.cutting.Conditions;
 import rundlauf.cutting.Operation;
 import rundlauf.cutting.Tool;
 import rundlauf.cutting.ToolRunout;
+import rundlauf.cutting.force.ForceTurn;
+import rundlauf.cutting.force.ForceTurn.ToothLoad;
 import rundlauf.maths.Samples;
 
 /** Walls against a cut that is stepped through in time. */
@@ -159,6 +162,23 @@ class WallErrorLawTest {
         assertThat(w.errors().get(i)).isCloseTo(-farthest, within(1e-15));
       }
     }
+  }
+
+  /** Tooth 2 stands out and passes unpushed; tooth 3 stands back and is pushed as it passes. */
+  @Test
+  void eachToothIsPushedByTheForceOfItsOwnPass() {
+    Tool tool = new Tool(6e-3, 3, 0, 15e-3, 30e-3, 6e-3, Double.POSITIVE_INFINITY);
+    var conditions = new Conditions(Operation.SIDE_UP, 200, 30e-6, 1e-3, 3e-3);
+    var runout = new ToolRunout(10e-6, 2 * Math.PI / 3, 0, 0);
+    Samples still = Samples.generate(360, i -> 0);
+    Samples pushed = Samples.generate(360, i -> i > 200 && i < 280 ? 10 : 0);
+    var teeth =
+        List.of(new ToothLoad(1, 0, 0.3), new ToothLoad(2, 0, 0.4), new ToothLoad(3, 0, 0.3));
+    var turn = new ForceTurn(still, pushed, Samples.of(), still, teeth, still, still);
+    var flexibility = new Flexibility(CutterBeam.of(tool), 0, 1e-6);
+    WallError wall = WallError.of(turn, tool, conditions, runout, flexibility);
+    // tooth 2: 10 um out; tooth 3: 5 um back and pushed by 10 um
+    assertThat(wall.plusY().orElseThrow().largest()).isCloseTo(-10e-6, within(1e-15));
   }
 
   @Test
