@@ -51,6 +51,7 @@ class SchemasTest {
     names.put(Dimension.POWER, "power");
     names.put(Dimension.VOLTAGE, "voltage");
     names.put(Dimension.PRESSURE, "pressure");
+    names.put(Dimension.STIFFNESS, "stiffness");
     names.put(Dimension.ACCELERATION, "acceleration");
     names.put(Dimension.TEMPERATURE, "temperature");
     names.put(Dimension.TIME, "time");

@@ -11,7 +11,7 @@ import rundlauf.quantity.Quantity;
  * @param file as the user named it
  * @param name as given under {@code bench}
  * @param feed the fastest feed of the machine's axes
- * @param materials as typed: the user's own
+ * @param materials the user's own
  * @param notes as given
  * @param trials in the order of their files' names
  */
@@ -24,7 +24,7 @@ public record Bench(
     List<Cutter> cutters,
     List<Indicator> indicators,
     List<Rig> rigs,
-    List<Entry> materials,
+    List<Material> materials,
     List<Setup> setups,
     List<Job> jobs,
     Optional<String> notes,
@@ -64,6 +64,10 @@ public record Bench(
 
   public Optional<Setup> setup(String wanted) {
     return find(setups, Setup::name, wanted);
+  }
+
+  public Optional<Material> material(String wanted) {
+    return find(materials, Material::name, wanted);
   }
 
   public Optional<Job> job(String wanted) {

@@ -58,7 +58,7 @@ public final class BenchReader {
         named(s, "cutters", Cutter::of, Cutter::name),
         named(s, "indicators", Indicator::named, i -> i.name().orElseThrow()),
         named(s, "rigs", Rig::named, r -> r.name().orElseThrow()),
-        s.items("materials"),
+        named(s, "materials", Material::defined, Material::name),
         named(s, "setups", Setup::of, Setup::name),
         named(s, "jobs", Job::of, Job::name),
         s.text("notes"),

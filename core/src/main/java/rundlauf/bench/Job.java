@@ -58,7 +58,7 @@ public record Job(
     Section s = Section.of(entry, FIELDS);
     return new Job(
         s.requiredText("name"),
-        s.entry("material"),
+        material(s),
         s.texts("cutter"),
         s.word("feature", "slot", "pocket", "profile", "engrave", "drill"),
         length(s, "depth"),
@@ -69,6 +69,13 @@ public record Job(
         length(s, "finish"),
         s.section("workholding", "in-plane", "lift").map(Job::workholding),
         s.text("notes"));
+  }
+
+  /** Kept as typed, so that a name nobody knows can be told with its place. */
+  private static Optional<Entry> material(Section s) {
+    Optional<Entry> typed = s.entry("material");
+    typed.ifPresent(Material::of);
+    return typed;
   }
 
   private static Optional<Quantity> length(Section s, String name) {

@@ -98,7 +98,19 @@ class BenchReaderTest {
                     "60 ± 0.5 mm",
                     "mass",
                     "750 ± 1 g")),
-        "materials", items(fields("name", "my brass")),
+        "materials",
+            items(
+                fields(
+                    "name",
+                    "my brass",
+                    "force",
+                    fields("kc11", "700 MPa", "mc", "0.2", "kr-ratio", "0.5"),
+                    "cutting-speed",
+                    fields("min", "60 m/min", "max", "240 m/min"),
+                    "largest-chip",
+                    "20 um",
+                    "notes",
+                    "from a test piece")),
         "setups",
             items(
                 fields(
@@ -166,7 +178,12 @@ class BenchReaderTest {
         .isCloseTo(8e-6, within(1e-20));
     assertThat(bench.rig("brass lever").orElseThrow().arms().orElseThrow().ratio())
         .isCloseTo(3, within(1e-15));
-    assertThat(bench.materials()).hasSize(1);
+    Material brass = bench.material("my brass").orElseThrow();
+    assertThat(bench.materials()).containsExactly(brass);
+    assertThat(((Material.ChipPower) brass.force().orElseThrow()).kc11().si()).isEqualTo(700e6);
+    assertThat(brass.cuttingSpeed().orElseThrow().max().si()).isCloseTo(4, within(1e-12));
+    assertThat(brass.largestChip().orElseThrow().si()).isCloseTo(20e-6, within(1e-15));
+    assertThat(brass.notes()).contains("from a test piece");
     Setup setup = bench.setup("Heron 1 mm").orElseThrow();
     assertThat(setup.cutter()).hasValue("1 mm two-flute");
     Job job = bench.job("pearl pocket").orElseThrow();
