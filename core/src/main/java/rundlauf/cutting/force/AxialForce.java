@@ -2,17 +2,29 @@ package rundlauf.cutting.force;
 
 import rundlauf.cutting.Coefficients;
 import rundlauf.cutting.Tool;
+import rundlauf.maths.Samples;
 
 /** Which way the axial force goes, and whether it can be had. */
-final class AxialForce {
-  private AxialForce() {}
+enum AxialForce {
+  /** Of a right-hand helix: it pulls the cutter out of the collet. */
+  OUT,
+  /** Of a left-hand helix: it pushes the cutter in. */
+  IN,
+  UNKNOWN;
 
-  static boolean known(Coefficients coefficients) {
-    return !(coefficients instanceof Coefficients.Kienzle kienzle) || kienzle.axialKnown();
+  static AxialForce of(Tool tool, Coefficients coefficients) {
+    if (coefficients instanceof Coefficients.Kienzle kienzle && !kienzle.axialKnown()) {
+      return UNKNOWN;
+    }
+    return tool.helix() < 0 ? IN : OUT;
   }
 
-  /** 1 for a right-hand helix, which pulls the cutter out of the collet; −1 for a left-hand one. */
-  static int sign(Tool tool) {
-    return tool.helix() < 0 ? -1 : 1;
+  /** By angle as it is given in {@link ForceTurn}. */
+  Samples signed(double[] size) {
+    return switch (this) {
+      case OUT -> Samples.of(size);
+      case IN -> Samples.of(size).map(force -> -force);
+      case UNKNOWN -> Samples.of();
+    };
   }
 }

@@ -58,7 +58,7 @@ public final class RigidForces {
     return new ForceTurn(
         sum.x(),
         sum.y(),
-        AxialForce.known(coefficients) ? sum.axial(AxialForce.sign(tool)) : Samples.of(),
+        sum.axial(AxialForce.of(tool, coefficients)),
         sum.torque(),
         ChipLoads.of(tool, cut, runout).teeth().stream().map(RigidForces::load).toList(),
         still,

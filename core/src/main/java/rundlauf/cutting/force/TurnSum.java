@@ -99,9 +99,8 @@ final class TurnSum {
     return Samples.of(y);
   }
 
-  /** Axial force times {@code sign}. */
-  Samples axial(int sign) {
-    return Samples.of(axial).map(force -> sign * force);
+  Samples axial(AxialForce sign) {
+    return sign.signed(axial);
   }
 
   Samples torque() {
