@@ -11,6 +11,12 @@ package rundlauf.cutting;
  */
 public record Conditions(
     Operation operation, double speed, double feedPerTooth, double axial, double radial) {
+  public Conditions {
+    Range.positive("speed", speed, "turns/s");
+    Range.positive("feedPerTooth", feedPerTooth, "m");
+    Range.positive("axial", axial, "m");
+    Range.positive("radial", radial, "m");
+  }
 
   /** Angle at which a tooth of a cutter of diameter {@code d} enters [rad]. */
   public double entry(double d) {

@@ -19,6 +19,11 @@ public record Tool(
     double stickout,
     double shank,
     double modulus) {
+  public Tool {
+    Range.positive("diameter", diameter, "m");
+    Range.positive("teeth", teeth, "count");
+    Range.within("helix", helix, Math.PI / 2, "rad");
+  }
 
   /** How far the edge falls behind for each metre of height: 2 tan(helix) / D [rad/m]. */
   public double lag() {

@@ -11,5 +11,10 @@ package rundlauf.cutting;
  * @param tiltAngle how far tooth 1 at the tip stands ahead of the tilt's high spot [rad]
  */
 public record ToolRunout(double eccentricity, double firstTooth, double tilt, double tiltAngle) {
+  public ToolRunout {
+    Range.notNegative("eccentricity", eccentricity, "m");
+    Range.notNegative("tilt", tilt, "m/m");
+  }
+
   public static final ToolRunout NONE = new ToolRunout(0, 0, 0, 0);
 }

@@ -29,6 +29,21 @@ public record ForceTurn(
     teeth = List.copyOf(teeth);
   }
 
+  /** Size of the force across the axis at each angle, √(x² + y²) [N]. */
+  public Samples lateral() {
+    return Samples.generate(x.size(), i -> Math.hypot(x.get(i), y.get(i)));
+  }
+
+  /**
+   * Mean power of the cut.
+   *
+   * @param speed n [turns/s], over 0
+   * @return {@code 2π n} times the mean torque [W]
+   */
+  public double power(double speed) {
+    return 2 * Math.PI * speed * torque.mean();
+  }
+
   /**
    * What one tooth takes.
    *
