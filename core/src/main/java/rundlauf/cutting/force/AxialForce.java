@@ -13,7 +13,7 @@ enum AxialForce {
   UNKNOWN;
 
   static AxialForce of(Tool tool, Coefficients coefficients) {
-    if (coefficients instanceof Coefficients.Kienzle kienzle && !kienzle.axialKnown()) {
+    if (!coefficients.axialKnown()) {
       return UNKNOWN;
     }
     return tool.helix() < 0 ? IN : OUT;
