@@ -76,20 +76,22 @@ final class NoseForce {
     y += t * s - r * c;
     axial += law.aCut() * raised + law.aEdge() * part;
     torque += t * cut.radii[cut.contacts.edge(p)];
-    if (piece.age < cut.teeth) {
-      double rising = law.power() * raised / piece.mean * piece.part;
-      double bend = b * piece.bend;
-      slope(
-          s, c, law.tCut() * rising + law.tEdge() * bend, law.rCut() * rising + law.rEdge() * bend);
-    }
+    double rising = law.power() * raised / piece.mean * piece.part;
+    double bend = b * piece.bend;
+    slope(s, c, law.tCut() * rising + law.tEdge() * bend, law.rCut() * rising + law.rEdge() * bend);
   }
 
   private void slope(double s, double c, double t, double r) {
     double byX = -(t * c + r * s);
     double byY = t * s - r * c;
-    xByX[piece.age] += byX * s;
-    xByY[piece.age] += byX * c;
-    yByX[piece.age] += byY * s;
-    yByY[piece.age] += byY * c;
+    for (int m = 1; m < cut.teeth; m++) {
+      double part = piece.weight[m];
+      if (part > 0) {
+        xByX[m] += part * byX * s;
+        xByY[m] += part * byX * c;
+        yByX[m] += part * byY * s;
+        yByY[m] += part * byY * c;
+      }
+    }
   }
 }

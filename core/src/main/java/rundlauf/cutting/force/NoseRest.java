@@ -12,7 +12,7 @@ import rundlauf.maths.LinearSystem;
  */
 final class NoseRest {
   private static final int MOST_STEPS = 25;
-  private static final int MOST_HALVINGS = 6;
+  private static final int MOST_HALVINGS = 14;
 
   /** Where a set does not yield, the blur is lowered from here to 1 by halves: our choice. */
   private static final double WIDEST_BLUR = 1024;
@@ -46,23 +46,25 @@ final class NoseRest {
    * @return how far from rest it stands at worst [m]
    */
   double settle(int angle) {
-    if (newton(angle, 1) > near) {
-      Arrays.fill(stands, 0);
-      for (double blur = WIDEST_BLUR; blur >= 1; blur /= 2) {
-        newton(angle, blur);
-      }
+    double[] before = stands.clone();
+    if (newton(angle, 1) <= near) {
+      return left;
     }
-    return left;
+    Arrays.fill(stands, 0);
+    for (double blur = WIDEST_BLUR; blur >= 1; blur /= 2) {
+      newton(angle, blur);
+    }
+    double missing = left;
+    if (missing > near) {
+      startAgainFrom(before);
+    }
+    return missing;
   }
 
-  /** Where it stands q teeth after the first angle, in x [m]. */
-  double x(int q) {
-    return stands[2 * q];
-  }
-
-  /** In y [m]. */
-  double y(int q) {
-    return stands[2 * q + 1];
+  private void startAgainFrom(double[] before) {
+    for (int j = 0; j < stands.length; j++) {
+      stands[j] = before[j];
+    }
   }
 
   /** All of it: N pairs of x and y [m]; a copy. */

@@ -10,7 +10,7 @@ import rundlauf.cutting.chip.ChipArc;
  */
 final class PowerArc implements ArcForce {
   /** Widest step [rad]: our choice, power to 1e-5 (docs/methods/force.md). */
-  private static final double STEP = Math.PI / 90;
+  private static final double STEP = Math.PI / 45;
 
   private static final double MILLIMETRE = 1e-3;
 
@@ -22,15 +22,19 @@ final class PowerArc implements ArcForce {
   PowerArc(Kienzle k, ChipArc arc) {
     this.k = k;
     int steps = Math.max(1, (int) Math.ceil((arc.to() - arc.from()) / STEP));
-    plain = new RunningIntegral(arc.from(), arc.to(), steps, p -> tangential(k, arc, p));
-    sine =
-        new RunningIntegral(arc.from(), arc.to(), steps, p -> tangential(k, arc, p) * Math.sin(p));
-    cosine =
-        new RunningIntegral(arc.from(), arc.to(), steps, p -> tangential(k, arc, p) * Math.cos(p));
-  }
-
-  private static double tangential(Kienzle k, ChipArc arc, double phi) {
-    return tangential(k, arc.thickness(phi));
+    double[] phi = RunningIntegral.points(arc.from(), arc.to(), steps);
+    double[] force = new double[phi.length];
+    double[] bySine = new double[phi.length];
+    double[] byCosine = new double[phi.length];
+    for (int i = 0; i < phi.length; i++) {
+      double sin = Math.sin(phi[i]);
+      force[i] = tangential(k, arc.rise() * sin + arc.lead());
+      bySine[i] = force[i] * sin;
+      byCosine[i] = force[i] * Math.cos(phi[i]);
+    }
+    plain = new RunningIntegral(arc.from(), arc.to(), steps, force);
+    sine = new RunningIntegral(arc.from(), arc.to(), steps, bySine);
+    cosine = new RunningIntegral(arc.from(), arc.to(), steps, byCosine);
   }
 
   /**

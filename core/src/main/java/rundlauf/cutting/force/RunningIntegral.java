@@ -1,34 +1,53 @@
 package rundlauf.cutting.force;
 
-import java.util.function.DoubleUnaryOperator;
-
 /** The integral of a function from a start on, kept at even steps and joined by cubics. */
 final class RunningIntegral {
-  /** Gauss-Legendre, three points on 0 to 1. */
+  /** Points of Gauss-Legendre in each step, on 0 to 1. */
   private static final double[] NODES = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
 
   private static final double[] WEIGHTS = {5.0 / 18, 8.0 / 18, 5.0 / 18};
+
+  /** Places a step takes in the row of points: its start and the points within. */
+  private static final int PLACES = 1 + NODES.length;
 
   private final double from;
   private final double step;
   private final double[] value;
   private final double[] slope;
 
-  /** Over {@code steps} even steps from {@code from} to {@code to}. */
-  RunningIntegral(double from, double to, int steps, DoubleUnaryOperator f) {
+  /**
+   * From the function's values at {@link #points}.
+   *
+   * @param f as many values as there are points
+   */
+  RunningIntegral(double from, double to, int steps, double[] f) {
     this.from = from;
     step = (to - from) / steps;
     value = new double[steps + 1];
     slope = new double[steps + 1];
-    slope[0] = f.applyAsDouble(from);
     for (int i = 0; i < steps; i++) {
       double sum = 0;
       for (int q = 0; q < NODES.length; q++) {
-        sum += WEIGHTS[q] * f.applyAsDouble(from + (i + NODES[q]) * step);
+        sum += WEIGHTS[q] * f[PLACES * i + 1 + q];
       }
       value[i + 1] = value[i] + sum * step;
-      slope[i + 1] = f.applyAsDouble(from + (i + 1) * step);
+      slope[i] = f[PLACES * i];
     }
+    slope[steps] = f[PLACES * steps];
+  }
+
+  /** Where the function is to be known for so many steps. */
+  static double[] points(double from, double to, int steps) {
+    double[] points = new double[PLACES * steps + 1];
+    double step = (to - from) / steps;
+    for (int i = 0; i < steps; i++) {
+      points[PLACES * i] = from + i * step;
+      for (int q = 0; q < NODES.length; q++) {
+        points[PLACES * i + 1 + q] = from + (i + NODES[q]) * step;
+      }
+    }
+    points[PLACES * steps] = to;
+    return points;
   }
 
   /** The integral from the start to {@code x}, by the cubic with the right slopes at both ends. */

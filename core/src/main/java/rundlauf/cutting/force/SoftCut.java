@@ -10,12 +10,13 @@ import rundlauf.cutting.chip.Slices;
 /** A cut laid out piece by piece, for forces that depend on where the nose stands. */
 final class SoftCut {
   /** Widest turn of the edge within a slice [rad]: our choice, by docs/methods/soft-nose.md. */
-  private static final double WIDEST_TURN = 0.1;
+  private static final double WIDEST_TURN = 0.05;
 
   /** Least half-variation of the chip, by feed per tooth: our choice, docs/methods/soft-nose.md. */
   private static final double LEAST_HALF = 0.005;
 
   final Contacts contacts;
+  final EndChips ends;
   final ForceLaw law;
   final int teeth;
   final double feed;
@@ -31,6 +32,7 @@ final class SoftCut {
 
   private SoftCut(Tool tool, Conditions cut, Coefficients k, Turning turning, int angles) {
     contacts = Contacts.of(tool, cut, turning, angles);
+    ends = new EndChips(tool, cut, turning, angles);
     law = ForceLaw.of(k);
     teeth = tool.teeth();
     feed = cut.feedPerTooth();
@@ -66,6 +68,11 @@ final class SoftCut {
 
   /** How far the chip varies to either side of its middle within a piece of edge [m]. */
   double half(int place) {
-    return Math.max(LEAST_HALF * feed, halfByCosine * Math.abs(contacts.cosine(place)));
+    return Math.max(leastHalf(), halfByCosine * Math.abs(contacts.cosine(place)));
+  }
+
+  /** Least of them [m]. */
+  double leastHalf() {
+    return LEAST_HALF * feed;
   }
 }

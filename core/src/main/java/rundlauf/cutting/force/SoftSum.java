@@ -46,6 +46,7 @@ final class SoftSum {
       tipX[i] = stands[2 * q];
       tipY[i] = stands[2 * q + 1];
       takeChips(i, stands, q);
+      cut.ends.raise(i, stands, q, peaks);
     }
   }
 
@@ -69,11 +70,13 @@ final class SoftSum {
         Samples.of(tipY));
   }
 
+  /** A chip no thicker than the least blur is that of an edge that rides without cutting. */
   private List<ForceTurn.ToothLoad> teeth() {
     double total = Samples.of(areas).sum();
     List<ForceTurn.ToothLoad> teeth = new ArrayList<>();
     for (int k = 0; k < areas.length; k++) {
-      teeth.add(new ForceTurn.ToothLoad(k + 1, peaks[k], areas[k] / total));
+      double peak = peaks[k] > cut.leastHalf() ? peaks[k] : 0;
+      teeth.add(new ForceTurn.ToothLoad(k + 1, peak, areas[k] / total));
     }
     return teeth;
   }
