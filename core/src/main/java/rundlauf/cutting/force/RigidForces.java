@@ -12,7 +12,7 @@ import rundlauf.maths.Samples;
 
 /** Forces of a cutter that does not give way. */
 public final class RigidForces {
-  /** Angles enough for peaks within 0.1 %: our choice, by docs/methods/force.md. */
+  /** Angles enough for peaks within 0.5 % (docs/methods/force.md): our choice. */
   public static final int ANGLES = 360;
 
   private RigidForces() {}

@@ -9,7 +9,7 @@ import rundlauf.cutting.ToolRunout;
  * Forces of a cutter on a nose that gives way: chip, force and deflection as they settle together.
  */
 public final class SoftForces {
-  /** Angles enough for peaks within 0.5 %: our choice, by docs/methods/soft-nose.md. */
+  /** Angles enough for peaks within 1 % (docs/methods/soft-nose.md): our choice. */
   public static final int ANGLES = 180;
 
   /** How near to rest, by feed per tooth: our choice, forces to 1e-4. */
