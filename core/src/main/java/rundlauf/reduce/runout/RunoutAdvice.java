@@ -33,6 +33,10 @@ final class RunoutAdvice {
       advice.add(Saying.of("limit-of-error-not-stated", "indicator"));
     }
     positions(advice, trial);
+    if (trial.sweeps().stream().noneMatch(RunoutCautions::closed)
+        && trial.sweeps().stream().anyMatch(s -> s.swing().isEmpty())) {
+      advice.add(Saying.of("no-closing-reading", "stations"));
+    }
     if (!axis.tilt().known()) {
       advice.add(Saying.of("one-station-only", "axis"));
     } else if (trial.tip().isEmpty()) {

@@ -51,10 +51,8 @@ final class RunoutCautions {
   }
 
   private static void ofSweep(List<Saying> cautions, Sweep sweep, double step, String about) {
-    int last = sweep.angle().size() - 1;
-    double turned = Math.IEEEremainder(sweep.angle().get(last) - sweep.angle().get(0), 2 * Math.PI);
-    double closing = sweep.reading().get(last) - sweep.reading().get(0);
-    if (Math.abs(turned) < 1e-6 && Math.abs(closing) > CLOSING_STEPS * step * (1 + 1e-9)) {
+    double closing = sweep.reading().get(sweep.reading().size() - 1) - sweep.reading().get(0);
+    if (closed(sweep) && Math.abs(closing) > CLOSING_STEPS * step * (1 + 1e-9)) {
       cautions.add(
           Saying.of(
               "slip-or-drift", about, Arg.of(closing, Unit.MICROMETRE), Arg.of(sweep.line())));
@@ -64,6 +62,15 @@ final class RunoutCautions {
       cautions.add(Saying.of("part-turn-unread", about, Arg.of(gap, Unit.DEGREE)));
     }
     oneOff(cautions, sweep, step, about);
+  }
+
+  /** Whether the last reading was taken where the first was. */
+  static boolean closed(Sweep sweep) {
+    int n = sweep.angle().size();
+    return n > 1
+        && Math.abs(
+                Math.IEEEremainder(sweep.angle().get(n - 1) - sweep.angle().get(0), 2 * Math.PI))
+            < 1e-6;
   }
 
   /**

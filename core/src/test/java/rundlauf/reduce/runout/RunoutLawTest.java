@@ -222,9 +222,10 @@ class RunoutLawTest {
             Holding.clean(40 * UM, 1),
             RunoutPlan.oneTurn(5e-3, 8).repeatingFirst(),
             Dial.clean(10 * UM).with(slipping));
-    assertThat(reduce(taken.readings("slip", TIP, 0)).cautions())
-        .extracting(s -> s.code())
-        .contains("slip-or-drift");
+    Runout closed = reduce(taken.readings("slip", TIP, 0));
+    assertThat(closed.cautions()).extracting(s -> s.code()).contains("slip-or-drift");
+    assertThat(closed.advice()).extracting(s -> s.code()).doesNotContain("no-closing-reading");
+    assertThat(reduce(trial(1)).advice()).extracting(s -> s.code()).contains("no-closing-reading");
   }
 
   @Test
