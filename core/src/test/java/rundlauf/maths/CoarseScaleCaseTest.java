@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 import rundlauf.CaseTable;
 
@@ -43,33 +44,61 @@ class CoarseScaleCaseTest {
             Samples.of(0, 0, 0),
             20_000,
             Stream.of(1, "three"));
-    var exact = quadrature(readings);
+    var exact = quadrature(readings, false);
+    var scatter = quadrature(readings, true);
+    var drawnScatter = WeightedSamples.of(posterior.sigma().map(Math::log));
     var drawn = WeightedSamples.of(posterior.coefficient(0));
     // source: recomputed: by summing likelihood times prior over a grid of mean and scatter, in
     // this test
     for (double p : new double[] {0.05, 0.25, 0.5, 0.75, 0.95}) {
       assertThat(drawn.quantile(p)).isCloseTo(exact.quantile(p), within(0.03));
+      assertThat(drawnScatter.quantile(p)).isCloseTo(scatter.quantile(p), within(0.08));
     }
   }
 
-  private static WeightedSamples quadrature(double[] readings) {
+  /** Of the mean, or of ln σ. */
+  private static WeightedSamples quadrature(double[] readings, boolean ofScatter) {
     int steps = 400;
+    int levels = 600;
     double[] means = new double[steps];
-    double[] weights = new double[steps];
+    double[] byMean = new double[steps];
+    double[] lnSigmas = new double[levels];
+    double[] byScatter = new double[levels];
     for (int i = 0; i < steps; i++) {
       means[i] = 1.0 / 3 + (i - steps / 2) * 0.02;
-      for (double lnSigma = -7; lnSigma < 5; lnSigma += 0.02) {
-        double sigma = Math.exp(lnSigma);
-        double likelihood = Math.exp(ScatterPrior.logDensity(sigma)) * sigma;
-        for (double r : readings) {
-          likelihood *=
-              Distributions.normal((r + 0.5 - means[i]) / sigma)
-                  - Distributions.normal((r - 0.5 - means[i]) / sigma);
-        }
-        weights[i] += likelihood;
+      for (int k = 0; k < levels; k++) {
+        lnSigmas[k] = -7 + 0.02 * k;
+        double weight = weight(readings, means[i], Math.exp(lnSigmas[k]));
+        byMean[i] += weight;
+        byScatter[k] += weight;
       }
     }
-    return WeightedSamples.of(Samples.of(means), Samples.of(weights));
+    return ofScatter
+        ? WeightedSamples.of(Samples.of(lnSigmas), Samples.of(byScatter))
+        : WeightedSamples.of(Samples.of(means), Samples.of(byMean));
+  }
+
+  private static double weight(double[] readings, double mean, double sigma) {
+    double weight = Math.exp(ScatterPrior.logDensity(sigma)) * sigma;
+    for (double r : readings) {
+      weight *=
+          Distributions.normal((r + 0.5 - mean) / sigma)
+              - Distributions.normal((r - 0.5 - mean) / sigma);
+    }
+    return weight;
+  }
+
+  @Test
+  void thePriorOfTheScatterIsHalfOfStudentsT() {
+    var student = new TDistribution(0.8);
+    double scale = 0.3 / Math.sqrt(0.8);
+    for (double sigma : new double[] {0.05, 0.3, 1, 7}) {
+      // source: Hipparchus 4.0.3, TDistribution of 0.8 degrees of freedom, scaled by 0.3/√0.8
+      assertThat(ScatterPrior.logDensity(sigma) - ScatterPrior.logDensity(0.1))
+          .isCloseTo(
+              Math.log(student.density(sigma / scale) / student.density(0.1 / scale)),
+              within(1e-9));
+    }
   }
 
   @Test

@@ -214,6 +214,23 @@ class RunoutLawTest {
   }
 
   @Test
+  void howWellAnglesAreSetIsACauseOfItsOwn() {
+    var dial = Dial.clean(1 * UM).with(Nuisances.clean().withAngleError(Math.toRadians(3)));
+    var taken = RunoutBench.take(3, Holding.clean(100 * UM, 1), RunoutPlan.oneTurn(5e-3, 8), dial);
+    Figure highSpot =
+        reduce(taken.readings("angles", TIP, Math.toRadians(3))).stations().get(0).highSpot();
+    double angles =
+        highSpot.budget().stream()
+            .filter(s -> s.cause().part().equals("angle-setting-across"))
+            .mapToDouble(Figure.Share::u)
+            .sum();
+    // source: recomputed: errors of u each on N even positions turn the high spot by u √(3/2N), u =
+    // 3°/√3
+    double most = Math.toRadians(3) / Math.sqrt(3) * Math.sqrt(1.5 / 8);
+    assertThat(angles).isBetween(0.4 * most, 1.001 * most);
+  }
+
+  @Test
   void aSlippedDialIsSeenAtTheClosingReading() {
     var slipping = Nuisances.clean().withScatter(UM).withSlip(5, 100 * UM);
     var taken =
