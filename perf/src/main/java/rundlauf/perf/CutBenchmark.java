@@ -33,11 +33,22 @@ public class CutBenchmark {
   private static final ToolRunout RUNOUT = new ToolRunout(12e-6, 0.7, 0.2e-3, 1.1);
   private static final Coefficients ALUMINIUM =
       new Coefficients.LinearEdge(631e6, 99e6, 273e6, 13e3, 10e3, 2.8e3);
+  private static final Coefficients POWER = new Coefficients.Kienzle(700e6, 0.25, 0.4, 0.2, true);
   private static final double COMPLIANCE = 1 / 0.5e6;
 
   @Benchmark
   public ForceTurn rigid() {
     return RigidForces.over(TOOL, CUT, RUNOUT, ALUMINIUM, RigidForces.ANGLES);
+  }
+
+  @Benchmark
+  public ForceTurn rigidKienzle() {
+    return RigidForces.over(TOOL, CUT, RUNOUT, POWER, RigidForces.ANGLES);
+  }
+
+  @Benchmark
+  public SoftTurn softKienzle() {
+    return SoftForces.over(TOOL, CUT, RUNOUT, POWER, COMPLIANCE, COMPLIANCE, SoftForces.ANGLES);
   }
 
   @Benchmark

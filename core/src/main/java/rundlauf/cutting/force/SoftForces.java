@@ -9,8 +9,8 @@ import rundlauf.cutting.ToolRunout;
  * Forces of a cutter on a nose that gives way: chip, force and deflection as they settle together.
  */
 public final class SoftForces {
-  /** Angles enough for peaks within 1 % (docs/methods/soft-nose.md): our choice. */
-  public static final int ANGLES = 180;
+  /** Angles enough for peaks within 0.5 % (docs/methods/soft-nose.md): our choice. */
+  public static final int ANGLES = 360;
 
   /** How near to rest, by feed per tooth: our choice, forces to 1e-4. */
   private static final double NEAR = 1e-4;
