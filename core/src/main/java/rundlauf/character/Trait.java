@@ -56,14 +56,14 @@ public record Trait(Figure figure, Origin origin, List<Saying> from) {
    *
    * @param otherwise what stands for a missing one, all the same
    */
-  Samples draws(Draws draws, double otherwise) {
+  public Samples draws(Draws draws, double otherwise) {
     return figure instanceof Figure.Drawable drawable
         ? drawable.draws(draws)
         : Samples.generate(draws.count(), i -> otherwise);
   }
 
   /** Its central value, SI; {@code otherwise} when it is missing. */
-  double central(double otherwise) {
+  public double central(double otherwise) {
     return known() ? figure.value() : otherwise;
   }
 }

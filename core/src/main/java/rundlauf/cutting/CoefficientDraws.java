@@ -72,6 +72,29 @@ public final class CoefficientDraws {
     return all;
   }
 
+  /**
+   * What puts the coefficients of a material in doubt: the common factor, the exponent below the
+   * tables, and the limits of each that has some. None when all are exact.
+   */
+  public static List<Cause> causes(WorkMaterial material) {
+    List<Cause> causes = new ArrayList<>();
+    String record = "material/" + material.name();
+    if (material.doubt().common() > 0) {
+      causes.add(Cause.normal(record, "force-coefficients"));
+    }
+    if (material.coefficients() instanceof Kienzle) {
+      causes.add(Cause.normal(record, "chip-below-tables"));
+    }
+    List<String> names = material.coefficients() instanceof LinearEdge ? EDGE : POWER;
+    Samples limits = material.doubt().limits();
+    for (int j = 0; j < limits.size(); j++) {
+      if (limits.get(j) > 0) {
+        causes.add(Cause.rectangular(record, names.get(j)));
+      }
+    }
+    return causes;
+  }
+
   private static Coefficients drawn(
       Coefficients central, Map<String, Samples> v, double factor, double odds, int i) {
     if (central instanceof LinearEdge) {

@@ -15,7 +15,8 @@ import rundlauf.quantity.Saying;
  * @param figures with the deflection fed back where it counts
  * @param rigid the rigid answer beside them, where the deflection was fed back; chip, force, torque
  *     and power only
- * @param turn forces over a turn in the central state, for the drawing
+ * @param turn forces over a turn in the central state, for the drawing; empty when the runout is
+ *     not known
  * @param limits every limit that concerns the cut, judged or not
  * @param probability that all judged limits hold together, 0 to 1
  * @param assumed by the path of a figure the assumed traits that touch it
@@ -26,7 +27,7 @@ public record Prediction(
     CutTask task,
     CutFigures figures,
     Optional<CutFigures> rigid,
-    ForceTurn turn,
+    Optional<ForceTurn> turn,
     List<Limit> limits,
     double probability,
     Map<String, List<Saying>> assumed,

@@ -1,0 +1,156 @@
+package rundlauf.cutting.prediction;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rundlauf.cutting.prediction.CutFigures.ToothFigures;
+import rundlauf.cutting.surface.PullOut;
+import rundlauf.maths.Draws;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Cause;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+
+/** Predicts what a cut will do. */
+public final class Predicting {
+  /** Joint draws by default; our choice: a probability of 95 % is then told to about 2 %. */
+  public static final int STATES = 128;
+
+  private final CutTask task;
+  private final HeldStates held;
+  private final boolean feedback;
+  private final Outcomes rigid;
+  private final Outcomes outcomes;
+  private final Optional<Saying> restless;
+  private final Spread spread;
+  private final Assumptions assumptions;
+
+  private Predicting(CutTask task, Draws draws, int states) {
+    this.task = task;
+    this.held = HeldStates.of(task.cutter(), task.material(), task.setup(), draws, states);
+    this.rigid = Outcomes.of(task.cut(), held, draws, false);
+    this.feedback =
+        CutReadings.bendingMissing(task).isEmpty() && Feedback.counts(rigid.fine().get(0).state());
+    this.outcomes = feedback ? Outcomes.of(task.cut(), held, draws, true) : rigid;
+    this.restless = feedback ? unsettled(outcomes.fine()) : Optional.empty();
+    List<HeldStates.Input> inputs = new ArrayList<>(held.inputs());
+    inputs.addAll(CutStates.inputs(task.cut(), draws, states));
+    Cause place = Cause.rectangular("setup/" + task.setup().name(), "first-tooth");
+    this.spread = new Spread(inputs, states, place, HeldStates.placeOpen(task.setup()));
+    this.assumptions = new Assumptions(task.setup(), feedback);
+  }
+
+  /**
+   * Every figure of a cut, and how it stands to its limits.
+   *
+   * @param task the cut
+   * @param draws that the setup's figures were made with
+   * @param states how many of them are looked at, at most {@code draws.count()}
+   * @return values of the central state, where the place of tooth 1 is not known the middle of
+   *     eight places; intervals by equal tails of the draws, widened where they would not hold the
+   *     value; probabilities as shares of the draws
+   * @see "docs/methods/predict.md"
+   */
+  public static Prediction predict(CutTask task, Draws draws, int states) {
+    return new Predicting(task, draws, states).predict();
+  }
+
+  private static Optional<Saying> unsettled(List<CutOutcome> outcomes) {
+    return outcomes.stream().flatMap(o -> o.unsettled().stream()).findFirst();
+  }
+
+  private Prediction predict() {
+    Map<String, List<Saying>> assumed = new LinkedHashMap<>();
+    CutFigures figures = figures(CutReadings.of(task, restless), outcomes, assumed);
+    Limits limits = Limits.of(LimitChecks.of(task, restless), outcomes, spread, assumptions);
+    boolean runoutKnown = task.setup().eccentricity().known();
+    return new Prediction(
+        task,
+        figures,
+        feedback
+            ? Optional.of(figures(CutReadings.rigid(task), rigid, new LinkedHashMap<>()))
+            : Optional.empty(),
+        runoutKnown ? Optional.of(outcomes.fine().get(0).turn()) : Optional.empty(),
+        limits.limits(),
+        limits.probability(),
+        assumed,
+        cautions(limits, runoutKnown),
+        advice(figures));
+  }
+
+  private CutFigures figures(
+      List<Reading> readings, Outcomes from, Map<String, List<Saying>> assumed) {
+    List<ToothFigures> teeth = new ArrayList<>();
+    for (int k = 1; k <= task.cutter().teeth(); k++) {
+      List<Reading> tooth = CutReadings.tooth(task, k);
+      teeth.add(
+          new ToothFigures(
+              k, figure(tooth.get(0), from, assumed), figure(tooth.get(1), from, assumed)));
+    }
+    Map<String, Figure> byPath = new LinkedHashMap<>();
+    readings.forEach(r -> byPath.put(r.path(), figure(r, from, assumed)));
+    return new CutFigures(teeth, byPath);
+  }
+
+  private Figure figure(Reading reading, Outcomes from, Map<String, List<Saying>> assumed) {
+    if (reading.missing().isPresent()) {
+      return new Missing(reading.unit(), reading.missing().get());
+    }
+    List<Saying> beneath = assumptions.beneath(reading.touched());
+    if (!beneath.isEmpty()) {
+      assumed.put(reading.path(), beneath);
+    }
+    return from.figure(reading.unit(), reading.of(), spread);
+  }
+
+  private List<Saying> cautions(Limits limits, boolean runoutKnown) {
+    Set<Saying> cautions = new LinkedHashSet<>(task.setup().cautions());
+    limits.limits().stream()
+        .filter(limit -> limit.judged() && !limit.holds())
+        .forEach(limit -> cautions.add(fails(limit)));
+    restless.ifPresent(cautions::add);
+    long without = outcomes.drawn().stream().filter(o -> o.unsettled().isPresent()).count();
+    if (restless.isEmpty() && without > 0) {
+      Arg all = Arg.of(outcomes.drawn().size());
+      cautions.add(Saying.of("nose-unsettled-draws", "deflection", Arg.of(without), all));
+    }
+    if (runoutKnown && task.allowed().lift().isEmpty()) {
+      PullOut.notJudged(outcomes.fine().get(0).turn()).ifPresent(cautions::add);
+    }
+    cautions.addAll(task.material().cautions());
+    cautions.add(Saying.of("chatter-not-examined", "stability"));
+    return List.copyOf(cautions);
+  }
+
+  private static Saying fails(Limit limit) {
+    return Saying.of(
+        "limit-fails",
+        limit.code(),
+        Arg.term("limit-" + limit.code()),
+        Arg.of(limit.value().value(), limit.value().unit()),
+        Arg.of(limit.allowed().value(), limit.allowed().unit()),
+        Arg.of(limit.probability().orElseThrow(), Unit.PERCENT));
+  }
+
+  private List<Saying> advice(CutFigures figures) {
+    List<Saying> advice = new ArrayList<>();
+    Figure peak = figures.at("force.peak.lateral");
+    peak.budget().stream()
+        .findFirst()
+        .filter(share -> share.cause().part().equals("force-coefficients"))
+        .ifPresent(
+            share ->
+                advice.add(
+                    Saying.of("coefficients-blamed", "force", Arg.of(task.material().name()))));
+    if (HeldStates.placeOpen(task.setup())) {
+      advice.add(Saying.of("first-tooth-open", "chip"));
+    }
+    return advice;
+  }
+}
