@@ -2,11 +2,8 @@ package rundlauf.maths;
 
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
 /**
  * A linear least-squares fit {@code y ≈ X β}, optionally weighted.
@@ -37,33 +34,70 @@ public record LeastSquares(
 
   /** As {@link #fit(double[][], Samples)}, each row with a weight over 0 (1 / variance). */
   public static LeastSquares fit(double[][] rows, Samples y, Samples weights) {
-    int n = rows.length;
-    Samples root = weights.map(Math::sqrt);
-    Samples length = columnLengths(rows, root);
-    int p = length.size();
-    RealMatrix scaled = new Array2DRowRealMatrix(n, p);
-    RealVector right = new ArrayRealVector(n);
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j < p; j++) {
-        scaled.setEntry(i, j, rows[i][j] * root.get(i) / length.get(j));
-      }
-      right.setEntry(i, y.get(i) * root.get(i));
+    return new Design(rows, weights).fit(y);
+  }
+
+  /**
+   * The rows of a fit with what can be worked out before the readings: for many fits of one kind.
+   */
+  public static final class Design {
+    private final double[][] rows;
+    private final Samples weights;
+    private final double[][] inverse;
+    private final Samples unscaled;
+
+    /** All weights 1; see {@link #Design(double[][], Samples)}. */
+    public Design(double[][] rows) {
+      this(rows, Samples.generate(rows.length, i -> 1));
     }
-    try {
-      DecompositionSolver solver = new QRDecomposition(scaled, SINGULAR).getSolver();
-      RealVector unit = solver.solve(right);
-      RealMatrix inverse = solver.getInverse();
-      RealMatrix covariance = inverse.multiply(inverse.transpose());
-      Samples beta = Samples.generate(p, j -> unit.getEntry(j) / length.get(j));
-      Samples residuals = Samples.generate(n, i -> y.get(i) - dot(rows[i], beta));
-      double rss = Samples.generate(n, i -> square(root.get(i) * residuals.get(i))).sum();
-      Samples unscaled =
-          Samples.generate(
-              p * p,
-              k -> covariance.getEntry(k / p, k % p) / (length.get(k / p) * length.get(k % p)));
+
+    /**
+     * Decomposes by QR with Householder reflections.
+     *
+     * @param rows n rows of p numbers, n ≥ p
+     * @param weights n numbers over 0
+     * @throws IllegalArgumentException when the columns are not independent
+     */
+    public Design(double[][] rows, Samples weights) {
+      this.rows = rows;
+      this.weights = weights;
+      Samples root = weights.map(Math::sqrt);
+      Samples length = columnLengths(rows, root);
+      int p = length.size();
+      RealMatrix scaled = new Array2DRowRealMatrix(rows.length, p);
+      for (int i = 0; i < rows.length; i++) {
+        for (int j = 0; j < p; j++) {
+          scaled.setEntry(i, j, rows[i][j] * root.get(i) / length.get(j));
+        }
+      }
+      try {
+        this.inverse = new QRDecomposition(scaled, SINGULAR).getSolver().getInverse().getData();
+      } catch (MathRuntimeException e) {
+        throw new IllegalArgumentException("the columns of the fit are not independent", e);
+      }
+      for (int j = 0; j < p; j++) {
+        for (int i = 0; i < rows.length; i++) {
+          inverse[j][i] /= length.get(j);
+        }
+      }
+      this.unscaled = Samples.generate(p * p, k -> dot(inverse[k / p], inverse[k % p]));
+      for (int j = 0; j < p; j++) {
+        for (int i = 0; i < rows.length; i++) {
+          inverse[j][i] *= root.get(i);
+        }
+      }
+    }
+
+    /** The fit of n readings. */
+    public LeastSquares fit(Samples y) {
+      int n = rows.length;
+      int p = inverse.length;
+      double[] readings = y.toArray();
+      Samples beta = Samples.generate(p, j -> dot(inverse[j], readings));
+      double[] fitted = beta.toArray();
+      Samples residuals = Samples.generate(n, i -> readings[i] - dot(rows[i], fitted));
+      double rss = Samples.generate(n, i -> weights.get(i) * square(residuals.get(i))).sum();
       return new LeastSquares(beta, unscaled, rss, n - p, residuals);
-    } catch (MathRuntimeException e) {
-      throw new IllegalArgumentException("the columns of the fit are not independent", e);
     }
   }
 
@@ -99,10 +133,10 @@ public record LeastSquares(
     return residualSd() * Math.sqrt(unscaled(j, j));
   }
 
-  private static double dot(double[] row, Samples beta) {
+  private static double dot(double[] a, double[] b) {
     double sum = 0;
-    for (int j = 0; j < row.length; j++) {
-      sum += row[j] * beta.get(j);
+    for (int j = 0; j < a.length; j++) {
+      sum += a[j] * b[j];
     }
     return sum;
   }

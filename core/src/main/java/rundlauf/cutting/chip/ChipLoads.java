@@ -60,6 +60,11 @@ public record ChipLoads(List<Tooth> teeth, int teethCutting, double effectiveDia
     return new ChipLoads(teeth, cutting, 2 * farthest(tool, cut, radii));
   }
 
+  /** The width that is swept alone, as {@link #of} gives it [m]. */
+  public static double effectiveDiameter(Tool tool, Conditions cut, ToolRunout runout) {
+    return 2 * farthest(tool, cut, EdgeRadii.of(tool, runout));
+  }
+
   /** What each tooth removes, as the integral of its chip over angle and height. */
   private static double[] areas(Tool tool, Conditions cut, ToolRunout runout, EdgeRadii radii) {
     double[] areas = new double[tool.teeth()];

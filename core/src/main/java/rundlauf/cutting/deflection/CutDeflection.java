@@ -32,9 +32,21 @@ public record CutDeflection(TipDeflection tip, CutterStress stress, WallError wa
       ToolRunout runout,
       Flexibility flexibility) {
     PairedLoads loads = PairedLoads.of(turn, tool, conditions);
+    return of(turn, loads, tool, conditions, runout, flexibility, WallError.HEIGHTS);
+  }
+
+  static CutDeflection of(
+      ForceTurn turn,
+      PairedLoads loads,
+      Tool tool,
+      Conditions conditions,
+      ToolRunout runout,
+      Flexibility flexibility,
+      int heights) {
+    Reach reach = new Reach(turn, loads, tool, conditions, runout, flexibility);
     return new CutDeflection(
         TipDeflection.of(turn, loads, flexibility),
         CutterStress.of(loads, tool),
-        WallError.of(turn, loads, tool, conditions, runout, flexibility));
+        WallError.of(reach, conditions.operation(), heights));
   }
 }

@@ -27,8 +27,11 @@ record PairedLoads(
   private static final double TOLD_APART = 0.05;
 
   static PairedLoads of(ForceTurn turn, Tool tool, Conditions conditions) {
+    return of(turn, conditions, EngagedTurn.of(turn, tool, conditions));
+  }
+
+  static PairedLoads of(ForceTurn turn, Conditions conditions, EngagedTurn engaged) {
     int n = turn.x().size();
-    List<Integer> cutting = cutting(turn);
     double low = conditions.axial() * (0.5 - 1 / Math.sqrt(12));
     double high = conditions.axial() - low;
     double[] highX = new double[n];
@@ -36,8 +39,7 @@ record PairedLoads(
     for (int i = 0; i < n; i++) {
       double x = turn.x().get(i);
       double y = turn.y().get(i);
-      var edges = EngagedEdges.at(2 * Math.PI * i / n, cutting, tool, conditions);
-      double[] moments = moments(x, y, edges, conditions.axial());
+      double[] moments = moments(x, y, engaged.edges().get(i), conditions.axial());
       highX[i] = (moments[0] - x * low) / (high - low);
       highY[i] = (moments[1] - y * low) / (high - low);
     }

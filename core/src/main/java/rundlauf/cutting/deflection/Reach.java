@@ -68,7 +68,7 @@ final class Reach {
    */
   Samples of(int side, double z) {
     var push =
-        new Push(
+        Push.of(
             loads.lowY(),
             loads.highY(),
             side * flexibility.y(loads.low(), z),
@@ -88,10 +88,14 @@ final class Reach {
     int inside = inside(side);
     int first = inside > 0 ? (int) Math.ceil(pass / step) : (int) Math.floor(pass / step);
     double arc = Math.min(WINDOW, exit() - entry());
+    double most = push.most();
     for (int i = first; Math.abs(i * step - pass) <= arc; i += inside) {
+      double undisplaced = radius * Math.cos(i * step - pass);
+      if (undisplaced + most < farthest) {
+        break; // farther off no push of this turn brings the edge back
+      }
       if (Math.abs(i * step - pass) > step / 2) { // nearer ones may stand outside the cut
-        double there = radius * Math.cos(i * step - pass) + push.at(i);
-        farthest = Math.max(farthest, there);
+        farthest = Math.max(farthest, undisplaced + push.at(i));
       }
     }
     return farthest - tool.diameter() / 2;
@@ -138,8 +142,17 @@ final class Reach {
     return conditions.exit(tool.diameter());
   }
 
-  /** Displacement toward a wall at one height, by angle. */
-  private record Push(Samples lowForce, Samples highForce, double fromLow, double fromHigh) {
+  /** Displacement toward a wall at one height, by angle; never more than {@code most}. */
+  private record Push(
+      Samples lowForce, Samples highForce, double fromLow, double fromHigh, double most) {
+    static Push of(Samples low, Samples high, double fromLow, double fromHigh) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < low.size(); i++) {
+        most = Math.max(most, fromLow * low.get(i) + fromHigh * high.get(i));
+      }
+      return new Push(low, high, fromLow, fromHigh, most);
+    }
+
     double at(int angle) {
       int i = Math.floorMod(angle, lowForce.size());
       return fromLow * lowForce.get(i) + fromHigh * highForce.get(i);

@@ -19,7 +19,7 @@ import rundlauf.maths.Samples;
  */
 public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
   /** Heights looked at, evenly from the tip to a_p; our choice: docs/methods/wall-error.md. */
-  private static final int HEIGHTS = 41;
+  static final int HEIGHTS = 41;
 
   /**
    * One wall.
@@ -58,21 +58,17 @@ public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
       Conditions conditions,
       ToolRunout runout,
       Flexibility flexibility) {
-    return of(turn, PairedLoads.of(turn, tool, conditions), tool, conditions, runout, flexibility);
+    PairedLoads loads = PairedLoads.of(turn, tool, conditions);
+    return of(
+        new Reach(turn, loads, tool, conditions, runout, flexibility),
+        conditions.operation(),
+        HEIGHTS);
   }
 
-  static WallError of(
-      ForceTurn turn,
-      PairedLoads loads,
-      Tool tool,
-      Conditions conditions,
-      ToolRunout runout,
-      Flexibility flexibility) {
-    var reach = new Reach(turn, loads, tool, conditions, runout, flexibility);
-    Operation operation = conditions.operation();
+  static WallError of(Reach reach, Operation operation, int heights) {
     return new WallError(
-        operation == Operation.SIDE_DOWN ? Optional.empty() : Optional.of(wall(reach, 1)),
-        operation == Operation.SIDE_UP ? Optional.empty() : Optional.of(wall(reach, -1)));
+        operation == Operation.SIDE_DOWN ? Optional.empty() : Optional.of(wall(reach, 1, heights)),
+        operation == Operation.SIDE_UP ? Optional.empty() : Optional.of(wall(reach, -1, heights)));
   }
 
   /**
@@ -100,13 +96,13 @@ public record WallError(Optional<Wall> plusY, Optional<Wall> minusY) {
     return Math.abs(minus) > Math.abs(plus) ? minus : plus;
   }
 
-  private static Wall wall(Reach reach, int side) {
+  private static Wall wall(Reach reach, int side, int count) {
     List<Double> heights = new ArrayList<>();
     List<Double> errors = new ArrayList<>();
     double cusp = 0;
     int worst = 0;
-    for (int i = 0; i < HEIGHTS; i++) {
-      double z = reach.depth() * i / (HEIGHTS - 1);
+    for (int i = 0; i < count; i++) {
+      double z = reach.depth() * i / (count - 1);
       Samples teeth = reach.of(side, z);
       heights.add(z);
       errors.add(-teeth.max());

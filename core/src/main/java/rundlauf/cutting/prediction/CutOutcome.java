@@ -3,7 +3,9 @@ package rundlauf.cutting.prediction;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import rundlauf.cutting.Tool;
 import rundlauf.cutting.chip.ChipLoads;
+import rundlauf.cutting.deflection.Bending;
 import rundlauf.cutting.deflection.CutDeflection;
 import rundlauf.cutting.deflection.WallError;
 import rundlauf.cutting.force.ForceTurn;
@@ -20,7 +22,7 @@ import rundlauf.quantity.Saying;
  */
 final class CutOutcome {
   /** Angles of a turn that one draw of many is given; our choice (docs/methods/predict.md). */
-  static final int COARSE = 72;
+  private static final int COARSE = 72;
 
   /** From this modulus a cutter is taken as cemented carbide [Pa]; our choice. */
   private static final double CARBIDE_FROM = 400e9;
@@ -31,6 +33,7 @@ final class CutOutcome {
   private final CutState state;
   private final boolean feedback;
   private final int angles;
+  private final Optional<Bending> bending;
   private @Nullable ForceTurn turn;
   private @Nullable CutDeflection bend;
   private Optional<Saying> unsettled = Optional.empty();
@@ -38,11 +41,23 @@ final class CutOutcome {
   /**
    * @param feedback whether the deflection is fed back into the chip
    * @param angles of the turn, 72 or more
+   * @param bending what bends it with coarser steps; empty: by the fine ones
    */
-  CutOutcome(CutState state, boolean feedback, int angles) {
+  private CutOutcome(CutState state, boolean feedback, int angles, Optional<Bending> bending) {
     this.state = state;
     this.feedback = feedback;
     this.angles = angles;
+    this.bending = bending;
+  }
+
+  /** Of a central state, by fine steps. */
+  static CutOutcome fine(CutState state, boolean feedback) {
+    return new CutOutcome(state, feedback, RigidForces.ANGLES, Optional.empty());
+  }
+
+  /** Of one draw of many, by coarse steps. */
+  static CutOutcome coarse(CutState state, boolean feedback, Bending bending) {
+    return new CutOutcome(state, feedback, COARSE, Optional.of(bending));
   }
 
   CutState state() {
@@ -61,7 +76,11 @@ final class CutOutcome {
   CutDeflection bend() {
     if (bend == null) {
       HeldState held = state.held();
-      bend = CutDeflection.of(turn(), held.tool(), state.cut(), held.runout(), held.flexibility());
+      Tool tool = held.tool();
+      bend =
+          bending.isPresent()
+              ? bending.get().of(turn(), tool, state.cut(), held.runout(), held.flexibility())
+              : CutDeflection.of(turn(), tool, state.cut(), held.runout(), held.flexibility());
     }
     return bend;
   }
@@ -110,8 +129,7 @@ final class CutOutcome {
   }
 
   double effectiveDiameter() {
-    return ChipLoads.of(state.held().tool(), state.cut(), state.held().runout())
-        .effectiveDiameter();
+    return ChipLoads.effectiveDiameter(state.held().tool(), state.cut(), state.held().runout());
   }
 
   double power() {

@@ -29,8 +29,11 @@ import rundlauf.quantity.Quantity;
  * @param inputs whatever is in doubt, draw by draw
  */
 record HeldStates(List<HeldState> central, List<HeldState> drawn, List<Input> inputs) {
-  /** Places of tooth 1 that stand for the whole turn; our choice. */
-  private static final int PLACES = 8;
+  /**
+   * Places of tooth 1 that stand for the whole turn; our choice, odd so that two and four teeth
+   * stand at unlike places too.
+   */
+  private static final int PLACES = 5;
 
   private static final int FEWEST_DRAWS = 200;
 

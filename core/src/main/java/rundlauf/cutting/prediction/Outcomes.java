@@ -1,8 +1,9 @@
 package rundlauf.cutting.prediction;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import rundlauf.cutting.force.RigidForces;
+import rundlauf.cutting.deflection.Bending;
 import rundlauf.maths.Draws;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Unit;
@@ -18,14 +19,16 @@ record Outcomes(List<CutOutcome> fine, List<CutOutcome> coarse, List<CutOutcome>
   static Outcomes of(CutAsked cut, HeldStates held, Draws draws, boolean feedback) {
     List<CutState> central = CutStates.central(cut, held.central());
     List<CutState> drawn = CutStates.drawn(cut, held.drawn(), draws);
+    Bending bending = new Bending();
     return new Outcomes(
-        of(central, feedback, RigidForces.ANGLES),
-        of(central, feedback, CutOutcome.COARSE),
-        of(drawn, feedback, CutOutcome.COARSE));
+        of(central, state -> CutOutcome.fine(state, feedback)),
+        of(central, state -> CutOutcome.coarse(state, feedback, bending)),
+        of(drawn, state -> CutOutcome.coarse(state, feedback, bending)));
   }
 
-  private static List<CutOutcome> of(List<CutState> states, boolean feedback, int angles) {
-    return states.stream().map(state -> new CutOutcome(state, feedback, angles)).toList();
+  private static List<CutOutcome> of(
+      List<CutState> states, Function<CutState, CutOutcome> outcome) {
+    return states.stream().map(outcome).toList();
   }
 
   Figure figure(Unit unit, ToDoubleFunction<CutOutcome> of, Spread spread) {

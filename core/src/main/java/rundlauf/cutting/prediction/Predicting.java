@@ -19,8 +19,8 @@ import rundlauf.quantity.Unit;
 
 /** Predicts what a cut will do. */
 public final class Predicting {
-  /** Joint draws by default; our choice: a probability of 95 % is then told to about 2 %. */
-  public static final int STATES = 128;
+  /** Joint draws by default; our choice: a probability of 95 % is then told to about 3 %. */
+  public static final int STATES = 64;
 
   private final CutTask task;
   private final HeldStates held;
@@ -52,9 +52,9 @@ public final class Predicting {
    * @param task the cut
    * @param draws that the setup's figures were made with
    * @param states how many of them are looked at, at most {@code draws.count()}
-   * @return values of the central state, where the place of tooth 1 is not known the middle of
-   *     eight places; intervals by equal tails of the draws, widened where they would not hold the
-   *     value; probabilities as shares of the draws
+   * @return values of the central state, where the place of tooth 1 is not known the middle of five
+   *     places; intervals by equal tails of the draws, widened where they would not hold the value;
+   *     probabilities as shares of the draws
    * @see "docs/methods/predict.md"
    */
   public static Prediction predict(CutTask task, Draws draws, int states) {

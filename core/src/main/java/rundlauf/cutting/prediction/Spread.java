@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import rundlauf.maths.LeastSquares;
 import rundlauf.maths.Samples;
-import rundlauf.maths.WeightedSamples;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
@@ -29,7 +28,7 @@ final class Spread {
   private static final double TAIL = (1 - Interval.LEVEL) / 2;
 
   private final List<HeldStates.Input> inputs;
-  private final double[][] rows;
+  private final LeastSquares.Design plane;
   private final Cause rest;
   private final boolean restCounts;
 
@@ -41,7 +40,7 @@ final class Spread {
    */
   Spread(List<HeldStates.Input> inputs, int count, Cause rest, boolean restCounts) {
     this.inputs = apart(inputs, count);
-    this.rows = rows(this.inputs, count);
+    this.plane = new LeastSquares.Design(rows(this.inputs, count));
     this.rest = rest;
     this.restCounts = restCounts;
   }
@@ -62,11 +61,12 @@ final class Spread {
     if (wide <= NO_DOUBT * Math.max(Math.abs(value), all.max())) {
       return Measured.exact(value, unit);
     }
-    var sorted = WeightedSamples.of(all);
+    double[] sorted = all.toArray();
+    Arrays.sort(sorted);
     var interval =
         new Interval(
-            Math.min(value, sorted.quantile(TAIL)),
-            Math.max(value, sorted.quantile(1 - TAIL)),
+            Math.min(value, quantile(sorted, TAIL)),
+            Math.max(value, quantile(sorted, 1 - TAIL)),
             Interval.LEVEL);
     Samples even = Samples.generate(drawn.length, i -> 1.0 / drawn.length);
     return Drawn.of(unit, all, even, value, interval, effects(all));
@@ -79,21 +79,29 @@ final class Spread {
     return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
   }
 
+  /**
+   * The value at rank p (n + 1): between two such, few draws hold a further one as often as they
+   * say, however it is distributed (order statistics divide it evenly).
+   */
+  private static double quantile(double[] sorted, double p) {
+    double rank = Math.min(sorted.length, Math.max(1, p * (sorted.length + 1)));
+    int below = (int) Math.floor(rank);
+    int above = Math.min(sorted.length, below + 1);
+    return sorted[below - 1] + (rank - below) * (sorted[above - 1] - sorted[below - 1]);
+  }
+
   /** Effects by cause of the plane through the draws; chance slopes are left out. */
   private Map<Cause, Double> effects(Samples all) {
     Map<Cause, Double> effects = new LinkedHashMap<>();
-    int p = inputs.size();
-    LeastSquares plane = LeastSquares.fit(rows, all);
-    double variance = plane.rss() / Math.max(1, plane.dof());
-    for (int j = 0; j < p; j++) {
-      double slope = plane.coefficients().get(j + 1);
-      double sd = Math.sqrt(variance * plane.unscaled().get((j + 1) * (p + 1) + j + 1));
-      if (Math.abs(slope) > CHANCE * sd) {
+    LeastSquares fit = plane.fit(all);
+    for (int j = 0; j < inputs.size(); j++) {
+      double slope = fit.coefficients().get(j + 1);
+      if (Math.abs(slope) > CHANCE * fit.u(j + 1)) {
         inputs.get(j).effects().forEach((c, e) -> effects.merge(c, slope * e, Double::sum));
       }
     }
-    if (restCounts && variance > 0) {
-      effects.put(rest, Math.sqrt(variance));
+    if (restCounts && fit.rss() > 0) {
+      effects.put(rest, fit.residualSd());
     }
     return effects;
   }

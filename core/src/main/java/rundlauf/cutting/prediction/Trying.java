@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.cutting.deflection.Bending;
 import rundlauf.maths.Draws;
 
 /** Tries many cuts with one cutter in one setup, all with the same draws. */
@@ -45,11 +46,12 @@ public final class Trying {
     List<CutState> states = CutStates.drawn(cut, held.drawn(), draws);
     int most = (int) Math.floor((1 - Limit.ASKED) * states.size() + 1e-9);
     Map<String, Integer> failures = new LinkedHashMap<>();
+    Bending bending = new Bending();
     int failed = 0;
     int looked = 0;
     while (looked < states.size() && failed <= most) {
       Optional<String> fails =
-          fails(checks, new CutOutcome(states.get(looked), feedback, CutOutcome.COARSE));
+          fails(checks, CutOutcome.coarse(states.get(looked), feedback, bending));
       looked++;
       failed += fails.isPresent() ? 1 : 0;
       fails.ifPresent(code -> failures.merge(code, 1, Integer::sum));
