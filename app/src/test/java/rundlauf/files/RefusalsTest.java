@@ -64,7 +64,10 @@ class RefusalsTest {
 
   private static void understand(Path folder) {
     Path bench = folder.resolve("bench");
-    if (Files.exists(bench)) {
+    Path cut = folder.resolve("cut.yaml");
+    if (Files.exists(cut)) {
+      CutFiles.read(cut, "cut.yaml");
+    } else if (Files.exists(bench)) {
       Bench read = BenchFiles.read(bench, "bench");
       read.trials().forEach(trial -> Understanding.of(trial, Optional.of(read)));
     } else {

@@ -1,5 +1,6 @@
 package rundlauf.bench;
 
+import java.util.List;
 import java.util.Optional;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Quantity;
@@ -52,6 +53,7 @@ public record Cut(
    *
    * @param stiffnessX at the tip along the feed, without the cutter's own bending
    * @param stiffnessY across it
+   * @param modes as tapped or known otherwise; kept for the stability of the cut
    */
   public record SetupGiven(
       Optional<Quantity> eccentricity,
@@ -63,8 +65,23 @@ public record Cut(
       Optional<Quantity> slowest,
       Optional<Quantity> fastest,
       Optional<Quantity> power,
-      Optional<Quantity> powerAt)
-      implements SetupTyped {}
+      Optional<Quantity> powerAt,
+      List<Mode> modes)
+      implements SetupTyped {
+    public SetupGiven {
+      modes = List.copyOf(modes);
+    }
+  }
+
+  /**
+   * One way in which the setup rings.
+   *
+   * @param frequency natural, undamped
+   * @param damping ratio, over 0 and under 1
+   * @param stiffness modal
+   * @param direction x along the feed, y across it
+   */
+  public record Mode(Quantity frequency, Quantity damping, Quantity stiffness, String direction) {}
 
   /** How fast the work is fed. */
   public sealed interface Feed {}
@@ -74,6 +91,17 @@ public record Cut(
 
   /** By time. */
   public record FeedRate(Quantity velocity) implements Feed {}
+
+  /**
+   * The cut of a document.
+   *
+   * @param file as the user named it
+   * @throws rundlauf.quantity.Refused for whatever is missing, unknown, of another kind or said
+   *     twice
+   */
+  public static Cut of(String file, Entry.Fields document) {
+    return CutReader.read(file, document);
+  }
 
   /** Where a field stands, such as {@code axial}; where it is missing, where it should. */
   public Place place(String field) {

@@ -9,7 +9,7 @@ import rundlauf.quantity.Quantity;
 /**
  * A cutter.
  *
- * @param name in the bench
+ * @param name in the bench; may be empty when it was described in a cut
  * @param kind such as end-mill
  * @param diameter over the edges
  * @param flutes how many teeth
@@ -54,10 +54,21 @@ public record Cutter(
     "notes"
   };
 
+  /** A cutter of a bench. */
   static Cutter of(Entry entry) {
     Section s = Section.of(entry, FIELDS);
+    return of(s, s.requiredText("name"));
+  }
+
+  /** A cutter described in a cut; it may have no name. */
+  static Cutter inline(Entry entry) {
+    Section s = Section.of(entry, FIELDS);
+    return of(s, s.text("name").orElse(""));
+  }
+
+  private static Cutter of(Section s, String name) {
     return new Cutter(
-        s.requiredText("name"),
+        name,
         s.text("kind"),
         s.quantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
         flutes(s),

@@ -1,8 +1,5 @@
 package rundlauf.readings;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
+import rundlauf.bench.DateText;
 import rundlauf.bench.Section;
 import rundlauf.bench.Section.Bound;
 import rundlauf.bench.Table;
@@ -41,7 +39,7 @@ final class HeadReader {
         trial.file(),
         trial.kind().strip(),
         s.text("title"),
-        date(s),
+        DateText.of(s),
         setup(s, bench),
         conditions(s));
   }
@@ -49,25 +47,6 @@ final class HeadReader {
   /** The rows behind {@code readings}. */
   static Table table(Trial trial, Section s) {
     return trial.readings().orElseThrow(() -> Refused.at(s.place("readings"), "readings-missing"));
-  }
-
-  private static Optional<String> date(Section s) {
-    Optional<String> date = s.text("date");
-    if (date.isPresent() && !isDate(date.get())) {
-      throw Refused.at(s.place("date"), "date-not-read", s.typed("date"));
-    }
-    return date;
-  }
-
-  /** A day, or a day and a time (ISO 8601-1). */
-  private static boolean isDate(String typed) {
-    try {
-      return typed.contains("T")
-          ? LocalDateTime.parse(typed) != null
-          : LocalDate.parse(typed) != null;
-    } catch (DateTimeException notOne) {
-      return false;
-    }
   }
 
   private static Optional<String> setup(Section s, Optional<Bench> bench) {

@@ -1,0 +1,57 @@
+package rundlauf.files;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Cut;
+import rundlauf.bench.Entry;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.usecase.CutSource;
+
+/**
+ * Cuts on the disk. The bench read last is kept, so that many cuts on its setups do not read it
+ * many times.
+ */
+public final class DiskCuts implements CutSource {
+  private @Nullable Path folder;
+  private @Nullable Bench bench;
+
+  @Override
+  public Sourced read(String file) {
+    Path path = path(file);
+    Cut cut = CutFiles.read(path, file);
+    return cut.setup() instanceof Cut.SetupNamed named
+        ? new Sourced(cut, Optional.of(bench(cut, named, path)))
+        : new Sourced(cut, Optional.empty());
+  }
+
+  private Bench bench(Cut cut, Cut.SetupNamed named, Path path) {
+    Path asked = CutFiles.bench(named.bench(), path, place(cut));
+    Bench known = bench;
+    if (known == null || !asked.equals(folder)) {
+      known = CutFiles.bench(asked);
+      bench = known;
+      folder = asked;
+    }
+    return known;
+  }
+
+  /** Where the bench's folder was typed. */
+  private static Place place(Cut cut) {
+    return cut.document().get("setup").orElseThrow() instanceof Entry.Fields setup
+        ? setup.get("bench").orElse(setup).place()
+        : cut.place("setup");
+  }
+
+  private static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException notOne) {
+      throw Refused.at(new Place(name, 0, 0, ""), "file-missing", Arg.typed(name));
+    }
+  }
+}
