@@ -47,7 +47,7 @@ final class CorePermissions {
     rows.put("compare", List.of("maths", "quantity", "bench", "readings", "reduce"));
     rows.put("character", List.of("maths", "quantity", "bench", "reduce", "safety"));
     rows.put("cutting", List.of("maths", "quantity", "bench", "character"));
-    rows.put("planning", List.of("maths", "quantity", "bench", "character", "cutting"));
+    rows.put("planning", List.of("maths", "quantity", "bench", "safety", "character", "cutting"));
     rows.put("proof", List.of("maths", "quantity", "bench", "character", "cutting", "planning"));
     rows.put("program", List.of("maths", "quantity", "bench", "character", "cutting", "planning"));
     rows.put("watch", List.of("maths", "quantity", "bench", "reduce"));

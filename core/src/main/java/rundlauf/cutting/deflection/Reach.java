@@ -84,7 +84,7 @@ final class Reach {
   private double tooth(int k, int side, double z, Push push) {
     double radius = radius(k, z);
     double pass = wallAngle(side) + TURN * k / tool.teeth() + tool.lag() * z;
-    double farthest = radius + atPass(k, side, pass, push);
+    double farthest = radius + atPass(k, side, z, pass, push);
     int inside = inside(side);
     int first = inside > 0 ? (int) Math.ceil(pass / step) : (int) Math.floor(pass / step);
     double arc = Math.min(WINDOW, exit() - entry());
@@ -102,11 +102,11 @@ final class Reach {
   }
 
   /**
-   * Displacement as the tooth passes. With helix the force changes steadily and is interpolated;
-   * teeth (nearly) straight take up or leave the edge force at once, and the side in the cut
-   * counts.
+   * Displacement as the tooth passes. With helix the force changes steadily and is interpolated.
+   * Where a whole edge takes up or leaves the cut within two steps, it is that of the part which is
+   * still (or already) in the cut as the height looked at passes, between the forces on both sides.
    */
-  private double atPass(int k, int side, double pass, Push push) {
+  private double atPass(int k, int side, double z, double pass, Push push) {
     double spread = tool.lag() * conditions.axial();
     if (Math.abs(spread) >= 2 * step) {
       int below = (int) Math.floor(pass / step);
@@ -115,14 +115,31 @@ final class Reach {
     }
     double tip = wallAngle(side) + TURN * k / tool.teeth();
     int inside = inside(side);
-    double edge = inside > 0 ? Math.max(tip, tip + spread) : Math.min(tip, tip + spread);
-    int near =
-        inside > 0 ? (int) Math.floor(edge / step + 1.5) : (int) Math.ceil(edge / step - 1.5);
+    double within = beyond(tip, spread, inside, pass, push);
+    double share = shareWithin(side, z);
+    return share == 1
+        ? within
+        : share * within + (1 - share) * beyond(tip, spread, -inside, pass, push);
+  }
+
+  /** Displacement at the pass, drawn on from the angles at which no part of the edge passes. */
+  private double beyond(double tip, double spread, int way, double pass, Push push) {
+    double edge = way > 0 ? Math.max(tip, tip + spread) : Math.min(tip, tip + spread);
+    int near = way > 0 ? (int) Math.floor(edge / step + 1.5) : (int) Math.ceil(edge / step - 1.5);
     if (exit() - entry() < FEWEST_IN_CUT * step) {
       return push.at(near);
     }
     double away = Math.abs(near * step - pass) / step;
-    return push.at(near) + away * (push.at(near) - push.at(near + inside));
+    return push.at(near) + away * (push.at(near) - push.at(near + way));
+  }
+
+  /** How much of the edge is in the cut as the height {@code z} of it passes the wall. */
+  private double shareWithin(int side, double z) {
+    if (tool.lag() == 0) {
+      return 1; // all of it passes at once: the last that it does in the cut
+    }
+    double lower = z / conditions.axial();
+    return (side > 0) == (tool.lag() > 0) ? lower : 1 - lower;
   }
 
   /** Where the cut lies from the pass: at larger angles for φ = 0, at smaller ones for φ = π. */

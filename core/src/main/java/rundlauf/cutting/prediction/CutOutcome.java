@@ -22,7 +22,7 @@ import rundlauf.quantity.Saying;
  */
 final class CutOutcome {
   /** Angles of a turn that one draw of many is given; our choice (docs/methods/predict.md). */
-  private static final int COARSE = 72;
+  private static final int COARSE = 96;
 
   /** From this modulus a cutter is taken as cemented carbide [Pa]; our choice. */
   private static final double CARBIDE_FROM = 400e9;

@@ -37,6 +37,8 @@ record HeldStates(List<HeldState> central, List<HeldState> drawn, List<Input> in
 
   private static final int FEWEST_DRAWS = 200;
 
+  private static final List<String> ANGLES = List.of("first-tooth", "tilt-angle");
+
   /**
    * Something in doubt.
    *
@@ -114,7 +116,8 @@ record HeldStates(List<HeldState> central, List<HeldState> drawn, List<Input> in
         .traits()
         .forEach(
             (code, trait) -> {
-              if (!code.endsWith("-angle") && !code.equals("first-tooth")) {
+              boolean anywhere = trait.assumed() && ANGLES.contains(code);
+              if (!anywhere) {
                 input(trait, draws).ifPresent(input -> all.put(trait.figure(), input));
               }
             });

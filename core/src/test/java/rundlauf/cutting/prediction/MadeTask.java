@@ -18,7 +18,6 @@ import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
-import rundlauf.quantity.Figure;
 import rundlauf.quantity.Measured;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
@@ -63,17 +62,11 @@ final class MadeTask {
     return Quantity.exact(length * 1e-3, Unit.MILLIMETRE);
   }
 
-  /** A figure with one normal cause. */
-  static Figure normal(double value, double u, Unit unit, String cause) {
-    Cause one = Cause.normal(cause, "made");
-    return Drawn.of(unit, one.draws(DRAWS).map(z -> value + u * z), Map.of(one, u));
-  }
-
   /** Tooth 1 anywhere in the turn. */
-  static Trait anywhere() {
+  static Trait anywhere(Draws draws) {
     Cause place = Cause.rectangular("setup/", "first-tooth");
     double half = Math.PI / Math.sqrt(3);
-    Samples all = place.draws(DRAWS).map(z -> Math.PI + half * z);
+    Samples all = place.draws(draws).map(z -> Math.PI + half * z);
     return Trait.assumed(
         Drawn.of(Unit.DEGREE, all, Map.of(place, half)), Saying.of("made-anywhere", ""));
   }
