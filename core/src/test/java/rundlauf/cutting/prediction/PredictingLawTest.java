@@ -246,7 +246,7 @@ class PredictingLawTest {
   void tryingAgreesWithPredictingWhereTheStepsDoNot() {
     MadeTask made = doubtful(MadeTask.DRAWS);
     made.cutter = PredictingCaseTest.cutter(3, 2, 30); // of no edge radius, so nothing can rub
-    made.allowed = wall(16e-6);
+    made.allowed = wall(12e-6);
     Prediction found = Predicting.predict(made.task(), MadeTask.DRAWS, 128);
     Tried tried = Trying.of(made.task(), MadeTask.DRAWS, 128).tried(made.cut);
     assertThat(found.probability()).isLessThan(0.95);
