@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
+import rundlauf.bench.Cutter;
 import rundlauf.bench.Setup;
 import rundlauf.character.SetupCharacter.TiltOf;
 import rundlauf.maths.Draws;
@@ -23,11 +24,19 @@ import rundlauf.safety.Standing;
 public final class MeasuredCharacter {
   private MeasuredCharacter() {}
 
+  /** What a setup is with its own cutter; see the other one. */
+  public static SetupCharacter of(
+      Bench bench, Setup setup, List<Reduced> results, Quantity stickout, Draws draws) {
+    Optional<Cutter> own = setup.cutter().flatMap(bench::cutter);
+    return of(bench, setup, own, results, stickout, draws);
+  }
+
   /**
    * What a setup is.
    *
    * @param bench that it is of
-   * @param setup perhaps with another cutter than the bench gives it
+   * @param setup of the bench
+   * @param cutter that is put in, perhaps another than the setup's own
    * @param results of all trials of the bench that were reduced, with {@code draws}, in the order
    *     of their files: those of other setups count for what belongs to the spindle
    * @param stickout from the nut's face to the cutter's tip
@@ -37,8 +46,13 @@ public final class MeasuredCharacter {
    * @see "docs/methods/character.md"
    */
   public static SetupCharacter of(
-      Bench bench, Setup setup, List<Reduced> results, Quantity stickout, Draws draws) {
-    var of = new SpindleResults(bench, setup, results);
+      Bench bench,
+      Setup setup,
+      Optional<Cutter> cutter,
+      List<Reduced> results,
+      Quantity stickout,
+      Draws draws) {
+    var of = new SpindleResults(bench, setup, cutter, results);
     var runout = MeasuredRunout.of(of, stickout, draws);
     var stiffness = MeasuredStiffness.of(of, stickout, draws);
     var drive = MeasuredDrive.of(of, draws);
@@ -86,8 +100,9 @@ public final class MeasuredCharacter {
             .filter(speed -> speed.usableMax().known())
             .map(speed -> OptionalDouble.of(speed.usableMax().value()))
             .orElse(OptionalDouble.empty());
-    List<Saying> all = new ArrayList<>(SetupCautions.of(of.bench(), of.setup(), pin, top));
-    if (of.bench().setup(of.setup().name()).equals(Optional.of(of.setup()))) {
+    List<Saying> all =
+        new ArrayList<>(SetupCautions.of(of.bench(), of.setup(), of.cutter(), pin, top));
+    if (of.cutter().equals(of.setup().cutter().flatMap(of.bench()::cutter))) {
       of.ofSetup(Runout.class).map(Reduced::cautions).orElse(List.of()).stream()
           .filter(saying -> saying.code().equals("pin-other-than-shank"))
           .filter(saying -> !all.contains(saying))

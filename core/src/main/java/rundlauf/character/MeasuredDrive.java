@@ -1,6 +1,7 @@
 package rundlauf.character;
 
 import java.util.Optional;
+import java.util.function.Function;
 import rundlauf.bench.Span;
 import rundlauf.bench.Spindle;
 import rundlauf.maths.Draws;
@@ -48,10 +49,7 @@ record MeasuredDrive(Trait slowest, Trait fastest, Trait droop, Trait power, Tra
   }
 
   private static Trait speed(
-      Spindle spindle,
-      Optional<Trait> measured,
-      java.util.function.Function<Span, Quantity> end,
-      String code) {
+      Spindle spindle, Optional<Trait> measured, Function<Span, Quantity> end, String code) {
     if (measured.filter(Trait::known).isPresent()) {
       return measured.get();
     }

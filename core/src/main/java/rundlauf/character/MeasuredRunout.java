@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Cutter;
-import rundlauf.bench.Setup;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
 import rundlauf.quantity.Arg;
@@ -60,8 +59,8 @@ record MeasuredRunout(Trait eccentricity, Trait tilt, Trait tiltAngle) {
   private static MeasuredRunout known(
       SpindleResults of, Runout runout, NextAxis axis, Quantity stickout, Draws draws) {
     ScatteredVector tilt = axis.tilt().orElseThrow();
-    ScatteredVector offset = moved(axis.offset(), tilt, stickout, of.setup(), draws);
-    Saying from = Saying.of("from-trial", "eccentricity", Arg.of(runout.head().name()));
+    ScatteredVector offset = moved(axis.offset(), tilt, stickout, of.stickout(), draws);
+    Saying from = from(runout);
     return new MeasuredRunout(
         axis.scatterMeasured()
             ? Trait.measured(offset.magnitude(Unit.MICROMETRE), from)
@@ -72,11 +71,10 @@ record MeasuredRunout(Trait eccentricity, Trait tilt, Trait tiltAngle) {
 
   /** A tip that may stand a little farther out or in moves along the tilt. */
   private static ScatteredVector moved(
-      ScatteredVector offset, ScatteredVector tilt, Quantity stickout, Setup setup, Draws draws) {
+      ScatteredVector offset, ScatteredVector tilt, Quantity stickout, Cause cause, Draws draws) {
     if (!stickout.hasLimits()) {
       return offset;
     }
-    Cause cause = Cause.rectangular("cutter/" + setup.cutter().orElse(""), "stickout");
     DrawnVector slope = tilt.mean();
     var effect =
         new DrawnVector.Effect(slope.a().mean() * stickout.u(), slope.b().mean() * stickout.u());
@@ -90,33 +88,36 @@ record MeasuredRunout(Trait eccentricity, Trait tilt, Trait tiltAngle) {
   /** The tilt is not known, so it is assumed; the offset moves with it as far as it is carried. */
   private static MeasuredRunout oneStation(
       SpindleResults of, Runout runout, NextAxis axis, Quantity stickout, Draws draws) {
-    Cause cause = Cause.normal("setup/" + of.setup().name(), "tilt-assumed");
-    Optional<Quantity> shank =
-        of.setup().cutter().flatMap(of.bench()::cutter).flatMap(Cutter::shank);
-    double sd = PermittedTilt.component(shank.map(Quantity::si));
+    double sd = PermittedTilt.component(of.cutter().flatMap(Cutter::shank).map(Quantity::si));
     Samples zero = Samples.generate(draws.count(), i -> 0);
+    Cause cause = Cause.normal("setup/" + of.setup().name(), "tilt-assumed");
     ScatteredVector tilt =
         ScatteredVector.of(new DrawnVector(zero, zero, Map.of()))
-            .scattered(cause, Samples.generate(draws.count(), i -> sd), draws);
-    double from = runout.nextClamping().at().orElse(0); // not said: as if read at the nut
-    double far = stickout.si() - from;
+            .scattered(cause, zero.map(x -> sd), draws);
+    double read = runout.nextClamping().at().orElse(0); // not said: as if at the nut
+    double far = stickout.si() - read;
     ScatteredVector offset = axis.offset().plus(tilt, far);
-    Saying assumed = Saying.of("tilt-assumed", "tilt", Arg.of(sd, Unit.MICROMETRE_PER_MILLIMETRE));
-    List<Saying> assumptions = new ArrayList<>();
-    if (Math.abs(far) > SAME_HEIGHT) {
-      assumptions.add(assumed);
-    }
-    if (!axis.scatterMeasured()) {
-      assumptions.add(scatterAssumed());
-    }
-    Saying read = Saying.of("from-trial", "eccentricity", Arg.of(runout.head().name()));
-    Drawn size = offset.magnitude(Unit.MICROMETRE);
+    Saying leans = Saying.of("tilt-assumed", "tilt", Arg.of(sd, Unit.MICROMETRE_PER_MILLIMETRE));
     return new MeasuredRunout(
-        assumptions.isEmpty()
-            ? Trait.measured(size, read)
-            : Trait.assumed(size, assumptions.toArray(Saying[]::new)),
-        Trait.assumed(tilt.magnitude(Unit.MICROMETRE_PER_MILLIMETRE), assumed),
-        Trait.assumed(ahead(offset.drawn(), tilt.drawn()), assumed));
+        oneStation(runout, axis, offset, Math.abs(far) > SAME_HEIGHT ? List.of(leans) : List.of()),
+        Trait.assumed(tilt.magnitude(Unit.MICROMETRE_PER_MILLIMETRE), leans),
+        Trait.assumed(ahead(offset.drawn(), tilt.drawn()), leans));
+  }
+
+  private static Trait oneStation(
+      Runout runout, NextAxis axis, ScatteredVector offset, List<Saying> carriedBy) {
+    Drawn size = offset.magnitude(Unit.MICROMETRE);
+    List<Saying> assumed = new ArrayList<>(carriedBy);
+    if (!axis.scatterMeasured()) {
+      assumed.add(scatterAssumed());
+    }
+    return assumed.isEmpty()
+        ? Trait.measured(size, from(runout))
+        : new Trait(size, Origin.ASSUMED, assumed);
+  }
+
+  private static Saying from(Runout runout) {
+    return Saying.of("from-trial", "eccentricity", Arg.of(runout.head().name()));
   }
 
   private static Saying scatterAssumed() {

@@ -3,6 +3,7 @@ package rundlauf.character;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rundlauf.bench.Setup;
 import rundlauf.bench.Spindle;
 import rundlauf.maths.Draws;
 import rundlauf.quantity.Arg;
@@ -35,6 +36,12 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
   private static final double PIVOT_DOUBT = 0.5;
 
   /**
+   * How far the stiffness of another setup may be off, either way; our choice, since nothing is
+   * published of how like holders differ.
+   */
+  private static final double LIKE_DOUBT = 0.3;
+
+  /**
    * From the setup's latest side-load trial, or one taken over.
    *
    * @param stickout from the nut's face to the tip
@@ -42,7 +49,7 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
   static MeasuredStiffness of(SpindleResults of, Quantity stickout, Draws draws) {
     Optional<SideLoad> own = of.ofSetup(SideLoad.class);
     if (own.isPresent() && own.get().setupStiffness().known()) {
-      return carried(of, own.get(), List.of(), stickout, draws);
+      return carried(of, own.get(), Optional.empty(), stickout, draws);
     }
     Optional<SideLoad> like =
         Latest.of(
@@ -50,13 +57,8 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
                 .filter(load -> load.setupStiffness().known())
                 .toList(),
             SideLoad.class);
-    return like.map(load -> carried(of, load, takenOver(load), stickout, draws))
+    return like.map(load -> carried(of, load, load.head().setup(), stickout, draws))
         .orElseGet(() -> missing(own));
-  }
-
-  private static List<Saying> takenOver(SideLoad load) {
-    String setup = load.head().setup().orElseThrow();
-    return List.of(Saying.of("stiffness-taken-over", "stiffness", Arg.of(setup)));
   }
 
   private static MeasuredStiffness missing(Optional<SideLoad> own) {
@@ -69,9 +71,18 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
   }
 
   private static MeasuredStiffness carried(
-      SpindleResults of, SideLoad load, List<Saying> before, Quantity stickout, Draws draws) {
-    List<Saying> assumed = new ArrayList<>(before);
-    Figure there = atTip(of, load, stickout, assumed, draws);
+      SpindleResults of, SideLoad load, Optional<String> other, Quantity stickout, Draws draws) {
+    List<Saying> assumed = new ArrayList<>();
+    other.ifPresent(
+        setup ->
+            assumed.add(
+                Saying.of(
+                    "stiffness-taken-over",
+                    "stiffness",
+                    Arg.of(setup),
+                    Arg.of(LIKE_DOUBT, Unit.PERCENT))));
+    Figure carried = atTip(of, load, stickout, assumed, draws);
+    Figure there = other.isPresent() ? doubted(carried, of.setup(), draws) : carried;
     Trait along =
         assumed.isEmpty()
             ? Trait.measured(
@@ -79,6 +90,12 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
             : new Trait(there, Origin.ASSUMED, assumed);
     assumed.add(Saying.of("stiffness-one-direction", "stiffness"));
     return new MeasuredStiffness(along, new Trait(there, Origin.ASSUMED, assumed), cautions(load));
+  }
+
+  private static Figure doubted(Figure stiffness, Setup setup, Draws draws) {
+    Cause cause = Cause.rectangular("setup/" + setup.name(), "taken-over");
+    Measured factor = Measured.exact(1, Unit.ONE).with(cause, LIKE_DOUBT / Math.sqrt(3));
+    return Drawn.through(v -> v[0] * v[1], Unit.NEWTON_PER_MICROMETRE, draws, stiffness, factor);
   }
 
   /**
@@ -118,8 +135,7 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
         load.setupStiffness(),
         pivot(of, toMount.get()),
         contact.get().measured(Cause.rectangular(load.head().name(), "contact")),
-        stickout.measured(
-            Cause.rectangular("cutter/" + of.setup().cutter().orElse(""), "stickout")));
+        stickout.measured(of.stickout()));
   }
 
   private static Measured pivot(SpindleResults of, Quantity toMount) {

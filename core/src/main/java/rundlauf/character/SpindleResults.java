@@ -3,19 +3,27 @@ package rundlauf.character;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.bench.Bench;
+import rundlauf.bench.Cutter;
 import rundlauf.bench.Holder;
 import rundlauf.bench.Setup;
+import rundlauf.quantity.Cause;
 import rundlauf.reduce.Latest;
 import rundlauf.reduce.Reduced;
 
 /**
  * What the trials of a bench say of one setup and of its spindle.
  *
+ * @param cutter that is put in; empty when nobody said
  * @param results of all trials of the bench that were reduced, in the order of their files
  */
-record SpindleResults(Bench bench, Setup setup, List<Reduced> results) {
+record SpindleResults(Bench bench, Setup setup, Optional<Cutter> cutter, List<Reduced> results) {
   SpindleResults {
     results = List.copyOf(results);
+  }
+
+  /** The doubt of how far the cutter stands out. */
+  Cause stickout() {
+    return Cause.rectangular("cutter/" + cutter.map(Cutter::name).orElse(""), "stickout");
   }
 
   /** The latest result of a kind on this setup. */
