@@ -35,6 +35,20 @@ final class BenchOutcomes {
         .toList();
   }
 
+  /** Those of the trials that were taken on any setup of one spindle. */
+  static List<Outcome> ofSpindle(Bench bench, String spindle, Draws draws, Work work) {
+    List<Trial> trials =
+        bench.trials().stream()
+            .filter(
+                trial ->
+                    setup(trial)
+                        .flatMap(bench::setup)
+                        .filter(setup -> setup.spindle().equals(spindle))
+                        .isPresent())
+            .toList();
+    return work.map(trials, trial -> outcome(trial, bench, draws, work));
+  }
+
   static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {
     try {
       return new Outcome.Figures(trial, Reduction.of(trial, Optional.of(bench), draws, work));
@@ -43,7 +57,7 @@ final class BenchOutcomes {
     }
   }
 
-  /** The setup that a refused trial names, as typed. */
+  /** The setup that a trial names, as typed. */
   private static Optional<String> setup(Trial trial) {
     return trial.document().get("setup").orElse(null) instanceof Entry.Scalar s
         ? Optional.of(s.text().strip())

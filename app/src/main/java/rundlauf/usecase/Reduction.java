@@ -3,11 +3,9 @@ package rundlauf.usecase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
-import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
-import rundlauf.quantity.Refused;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.LoadReadings;
@@ -19,7 +17,6 @@ import rundlauf.reduce.runout.RunoutReduction;
 import rundlauf.reduce.sideload.SideLoadReduction;
 import rundlauf.reduce.speed.Speed;
 import rundlauf.reduce.speed.SpeedReduction;
-import rundlauf.report.Outcome;
 import rundlauf.safety.InspectionReduction;
 import rundlauf.safety.SetupCautions;
 
@@ -47,19 +44,6 @@ final class Reduction {
         yield cautioned(InspectionReduction.reduce(readings), bench, OptionalDouble.empty());
       }
     };
-  }
-
-  /** The figures of a bench's trial, or its refusal with the setup it names. */
-  static Outcome outcome(Trial trial, Bench bench, Draws draws, Work work) {
-    try {
-      return new Outcome.Figures(trial, of(trial, Optional.of(bench), draws, work));
-    } catch (Refused refused) {
-      Optional<String> setup =
-          trial.document().get("setup").orElse(null) instanceof Entry.Scalar s
-              ? Optional.of(s.text().strip())
-              : Optional.empty();
-      return new Outcome.Unusable(trial, setup, refused);
-    }
   }
 
   private static OptionalDouble pin(LoadReadings readings) {

@@ -62,6 +62,27 @@ public record SetupCharacter(
     cautions = List.copyOf(cautions);
   }
 
+  /** The same with these cautions instead of its own. */
+  public SetupCharacter withCautions(List<Saying> others) {
+    return new SetupCharacter(
+        name,
+        eccentricity,
+        firstTooth,
+        tilt,
+        tiltAngle,
+        tiltOf,
+        stiffnessX,
+        stiffnessY,
+        slowest,
+        fastest,
+        droop,
+        power,
+        powerAt,
+        standing,
+        because,
+        others);
+  }
+
   /** Every trait by its code, in the order they are read. */
   public Map<String, Trait> traits() {
     Map<String, Trait> all = new LinkedHashMap<>();

@@ -1,10 +1,9 @@
 package rundlauf.compare;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import rundlauf.reduce.Latest;
 import rundlauf.reduce.Reduced;
 
 /**
@@ -25,17 +24,7 @@ public record SetupResults(String name, List<Reduced> results) {
    *     dates the later file
    */
   public static SetupResults latest(String name, List<Reduced> all) {
-    Map<String, Reduced> byKind = new LinkedHashMap<>();
-    for (Reduced one : all) {
-      byKind.merge(one.head().kind(), one, SetupResults::later);
-    }
-    return new SetupResults(name, new ArrayList<>(byKind.values()));
-  }
-
-  /** Dates are written year first, so that their texts sort as they do. */
-  private static Reduced later(Reduced before, Reduced next) {
-    String first = before.head().date().orElse("");
-    return next.head().date().orElse("").compareTo(first) >= 0 ? next : before;
+    return new SetupResults(name, new ArrayList<>(Latest.byKind(all).values()));
   }
 
   Optional<Reduced> of(String kind) {

@@ -37,8 +37,13 @@ public final class SetupCautions {
    * @return a caution for each, in this order; none for what the bench does not say
    */
   public static List<Saying> of(Bench bench, Setup setup, OptionalDouble pin, OptionalDouble top) {
+    return of(bench, setup, setup.cutter().flatMap(bench::cutter), pin, top);
+  }
+
+  /** As above, with a cutter that need not be the setup's own. */
+  public static List<Saying> of(
+      Bench bench, Setup setup, Optional<Cutter> cutter, OptionalDouble pin, OptionalDouble top) {
     Optional<Holder> holder = setup.holder().flatMap(bench::holder);
-    Optional<Cutter> cutter = setup.cutter().flatMap(bench::cutter);
     Optional<Quantity> shank = cutter.flatMap(Cutter::shank);
     List<Saying> cautions = new ArrayList<>();
     if (holder.isPresent() && shank.isPresent()) {
@@ -46,10 +51,10 @@ public final class SetupCautions {
     }
     OptionalDouble fastest = fastest(bench.spindle(setup.spindle()), top);
     cutter
-        .flatMap(c -> tooFast("cutter-too-fast", c.name(), c.maxSpeed(), setup, fastest))
+        .flatMap(c -> tooFast("cutter-too-fast", name(c), c.maxSpeed(), setup, fastest))
         .ifPresent(cautions::add);
     holder
-        .flatMap(h -> tooFast("holder-too-fast", h.name(), h.maxSpeed(), setup, fastest))
+        .flatMap(h -> tooFast("holder-too-fast", Arg.of(h.name()), h.maxSpeed(), setup, fastest))
         .ifPresent(cautions::add);
     if (pin.isPresent() && shank.isPresent()) {
       otherPin(pin.getAsDouble(), shank.get()).ifPresent(cautions::add);
@@ -81,7 +86,7 @@ public final class SetupCautions {
   }
 
   private static Optional<Saying> tooFast(
-      String code, String name, Optional<Quantity> allowed, Setup setup, OptionalDouble fastest) {
+      String code, Arg name, Optional<Quantity> allowed, Setup setup, OptionalDouble fastest) {
     if (allowed.isEmpty()
         || fastest.isEmpty()
         || fastest.getAsDouble() <= allowed.get().si() * (1 + SAME_SPEED)) {
@@ -91,10 +96,15 @@ public final class SetupCautions {
         Saying.of(
             code,
             "setup",
-            Arg.of(name),
+            name,
             Arg.of(allowed.get().si(), Unit.RPM),
             Arg.of(setup.spindle()),
             Arg.of(fastest.getAsDouble(), Unit.RPM)));
+  }
+
+  /** A cutter described in a cut may have no name. */
+  private static Arg name(Cutter cutter) {
+    return cutter.name().isEmpty() ? Arg.term("of-this-cut") : Arg.of(cutter.name());
   }
 
   private static Optional<Saying> otherPin(double pin, Quantity shank) {

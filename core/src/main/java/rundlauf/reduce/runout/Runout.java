@@ -87,8 +87,32 @@ public record Runout(
   /**
    * Mean and scatter over clampings, put forward to the next one, at height {@code at} [m] (empty
    * when not given).
+   *
+   * @param clamped what it was taken from
    */
-  public record NextClamping(OptionalDouble at, Figure eccentricity, Figure tir) {}
+  public record NextClamping(OptionalDouble at, Figure eccentricity, Figure tir, Clamped clamped) {
+    /** Where there is nothing to carry to another height. */
+    public NextClamping(OptionalDouble at, Figure eccentricity, Figure tir) {
+      this(at, eccentricity, tir, new Clamped(List.of(), List.of(), List.of()));
+    }
+  }
+
+  /**
+   * How the shank stood in each clamping.
+   *
+   * @param offsets E at {@code nextClamping.at}, one a clamping; none where only swings were read
+   * @param tilts T, one for each of them; none where one station cannot tell
+   * @param stations E at one station, of more clampings than bear a tilt: what their scatter is
+   *     taken from; none: from {@code offsets}
+   */
+  public record Clamped(
+      List<DrawnVector> offsets, List<DrawnVector> tilts, List<DrawnVector> stations) {
+    public Clamped {
+      offsets = List.copyOf(offsets);
+      tilts = List.copyOf(tilts);
+      stations = List.copyOf(stations);
+    }
+  }
 
   @Override
   public Map<String, Figure> figures() {

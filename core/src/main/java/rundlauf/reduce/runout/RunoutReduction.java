@@ -14,6 +14,7 @@ import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.RunoutReadings;
+import rundlauf.reduce.runout.Runout.Clamped;
 import rundlauf.reduce.runout.Runout.NextClamping;
 import rundlauf.reduce.runout.Runout.Station;
 
@@ -116,17 +117,24 @@ public final class RunoutReduction {
       ClampingScatter scatter,
       Draws draws) {
     String file = trial.head().name();
+    List<DrawnVector> atStation = outermost(clampings);
     var tip = fits.isEmpty() ? null : AxisReduction.atTip(trial, fits, draws).orElse(null);
     if (tip != null) {
+      double at = trial.tip().orElseThrow().si();
+      var clamped = NextClampingReduction.clamped(fits, at, atStation);
       return NextClampingReduction.reduce(
-          tip, scatter, file, OptionalDouble.of(trial.tip().orElseThrow().si()), draws);
+          tip, scatter, file, OptionalDouble.of(at), clamped, draws);
     }
-    List<DrawnVector> atStation = outermost(clampings);
     if (atStation.isEmpty()) {
       return SwingClampings.next(trial);
     }
-    return NextClampingReduction.reduce(
-        AxisReduction.mean(atStation), scatter, file, height(clampings), draws);
+    OptionalDouble height = height(clampings);
+    var clamped =
+        fits.isEmpty()
+            ? new Clamped(atStation, List.of(), List.of())
+            : NextClampingReduction.clamped(fits, height.orElseThrow(), atStation);
+    DrawnVector mean = AxisReduction.mean(atStation);
+    return NextClampingReduction.reduce(mean, scatter, file, height, clamped, draws);
   }
 
   /** The station read in most clampings, the outermost of several. */
