@@ -54,7 +54,10 @@ class WallErrorLawTest {
     "SIDE_DOWN, 0, 2, 1, 1.5, 0",
     "SIDE_DOWN, 30, 2, 3, 0.6, 8",
     "SLOT, 30, 3, 2, 3, 5",
-    "SIDE_UP, 30, 3, 3, 0.6, 8"
+    "SIDE_UP, 30, 3, 3, 0.6, 8",
+    "SIDE_UP, 30, 2, 0.05, 1.5, 0",
+    "SIDE_DOWN, 10, 2, 0.1, 0.6, 8",
+    "SLOT, -15, 3, 0.08, 3, 0"
   })
   void findsTheWallThatSteppingThroughTheCutLeaves(
       Operation operation, double helix, int teeth, double ap, double ae, double runout) {
