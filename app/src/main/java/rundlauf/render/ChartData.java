@@ -56,6 +56,10 @@ final class ChartData {
       speed(node.put("kind", "speed"), curve);
     } else if (chart instanceof Chart.Budget budget) {
       budget(node.put("kind", "budget"), budget);
+    } else if (chart instanceof Chart.Forces forces) {
+      forces(node.put("kind", "forces"), forces);
+    } else if (chart instanceof Chart.Chips chips) {
+      chips(node.put("kind", "chips"), chips);
     }
     return node;
   }
@@ -110,6 +114,27 @@ final class ChartData {
       ObjectNode one = bars.addObject().put("name", words.say(bar.name()));
       one.set("u", number(bar.u(), chart.u()));
       one.set("share", number(bar.share(), chart.share()));
+    }
+  }
+
+  private void forces(ObjectNode node, Chart.Forces chart) {
+    name(node, "angle-axis", "force-axis");
+    node.set("angles", row(chart.angles(), chart.angle()));
+    ArrayNode rows = node.putArray("rows");
+    for (Chart.Row row : chart.rows()) {
+      ObjectNode one = rows.addObject().put("name", words.say(row.name()));
+      one.set("forces", row(row.forces(), chart.force()));
+    }
+  }
+
+  private void chips(ObjectNode node, Chart.Chips chart) {
+    name(node, "chip-axis");
+    ArrayNode teeth = node.putArray("teeth");
+    for (Chart.Tooth tooth : chart.teeth()) {
+      ObjectNode one = teeth.addObject().put("name", words.say(tooth.name()));
+      one.set("chip", number(tooth.chip(), chart.length()));
+      one.set("low", number(tooth.low(), chart.length()));
+      one.set("high", number(tooth.high(), chart.length()));
     }
   }
 

@@ -59,6 +59,9 @@ public final class Wording {
     if (cell instanceof Cell.Number number) {
       return number(number);
     }
+    if (cell instanceof Cell.Predicted predicted) {
+      return predicted.figure().known() ? value(predicted.figure()) : why(predicted.figure());
+    }
     return cell instanceof Cell.Link link ? say(link.saying()) : "";
   }
 

@@ -122,7 +122,43 @@
       data: c.bars.map((b) => b.u) }],
   });
 
-  const options = { polar, load, speed, budget };
+  const forces = (c) => {
+    const dashes = ["dashed", "dotted", [8, 3, 2, 3]];
+    const last = c.rows.length - 1;
+    const tip = { formatter: (p) => p.seriesName + ", " + p.value[0] + "°: " + p.value[1] + " N" };
+    return {
+      ...base(),
+      legend: { bottom: 0, textStyle: { color: colour("ink") } },
+      grid: { left: 30, right: 18, top: 14, bottom: 84, containLabel: true },
+      xAxis: axis(c.words["angle-axis"], { min: 0, max: 360, interval: 60, scale: false }),
+      yAxis: axis(c.words["force-axis"], { nameGap: 46 }),
+      series: c.rows.map((r, i) => line(r.name, pairs(c.angles, r.forces), { tooltip: tip,
+        lineStyle: i === last ? { color: colour("fit"), width: 3 } : { color: colour("reading"), width: 1.5, type: dashes[i] },
+        itemStyle: { color: colour(i === last ? "fit" : "reading") } })),
+    };
+  };
+
+  const chips = (c) => ({
+    ...base(),
+    grid: { left: 30, right: 18, top: 14, bottom: 44, containLabel: true },
+    xAxis: { type: "category", data: c.teeth.map((t) => t.name), axisTick: { show: false },
+      axisLabel: { color: colour("ink"), interval: 0 }, axisLine: { lineStyle: { color: colour("soft") } } },
+    yAxis: axis(c.words["chip-axis"], { nameGap: 40, min: 0, scale: false }),
+    series: [
+      { type: "bar", barMaxWidth: 60, itemStyle: { color: colour("bar") }, data: c.teeth.map((t) => t.chip),
+        tooltip: { formatter: (p) => p.name + ": " + p.value + " µm" } },
+      { type: "custom", silent: true, z: 3, data: c.teeth.map((t, i) => [i, t.low, t.high]),
+        renderItem: (params, api) => {
+          const [x, low] = api.coord([api.value(0), api.value(1)]);
+          const high = api.coord([api.value(0), api.value(2)])[1];
+          const stroke = { stroke: colour("ink"), lineWidth: 1.5 };
+          const stroke1 = (x1, y1, x2, y2) => ({ type: "line", shape: { x1, y1, x2, y2 }, style: stroke });
+          return { type: "group", children: [stroke1(x, low, x, high), stroke1(x - 6, low, x + 6, low), stroke1(x - 6, high, x + 6, high)] };
+        } },
+    ],
+  });
+
+  const options = { polar, load, speed, budget, forces, chips };
 
   const drawAll = () => {
     drawn.splice(0).forEach((d) => d.dispose());

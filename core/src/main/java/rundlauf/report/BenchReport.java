@@ -3,6 +3,7 @@ package rundlauf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import rundlauf.planning.JobPlan;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 
@@ -13,8 +14,18 @@ public final class BenchReport {
 
   private BenchReport() {}
 
-  /** The whole report: cautions, side by side, differences, each setup, what was typed, methods. */
+  /** As {@link #of(BenchResults, List)}, of a bench whose jobs are not planned. */
   public static Report of(BenchResults results) {
+    return of(results, List.of());
+  }
+
+  /**
+   * The whole report: cautions, side by side, jobs, differences, each setup, what was typed,
+   * methods.
+   *
+   * @param plans of the bench's jobs
+   */
+  public static Report of(BenchResults results, List<JobPlan> plans) {
     List<Sheet> sheets = new ArrayList<>();
     String file = results.bench().file();
     String folder = file.substring(0, file.lastIndexOf('/') + 1);
@@ -24,13 +35,14 @@ public final class BenchReport {
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
     sections.add(SideBySide.section(results, sheets));
+    JobsSection.section(results.bench(), plans).ifPresent(sections::add);
     sections.add(Differences.section(results, sheets));
     for (int i = 0; i < results.bench().setups().size(); i++) {
       sections.add(SetupSection.section(results, sheets, i));
     }
     SetupSection.others(results, sheets).ifPresent(sections::add);
     sections.add(AsTyped.section(sheets));
-    sections.add(Methods.section(sheets));
+    sections.add(Methods.section(sheets, !plans.isEmpty()));
     Saying title = Saying.of("report-title", "", Arg.of(results.bench().name()));
     return new Report(title, notices(results), sections);
   }

@@ -34,6 +34,13 @@ public sealed interface Cell {
    */
   record Shown(Figure figure, String readings, String method) implements Cell {}
 
+  /**
+   * A figure of a cut: computed, not read.
+   *
+   * @param assumed whether something beneath it is assumed
+   */
+  record Predicted(Figure figure, boolean assumed) implements Cell {}
+
   /** A number of a series, SI. */
   record Number(double si, Scale scale) implements Cell {}
 

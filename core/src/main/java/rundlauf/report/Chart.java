@@ -138,6 +138,49 @@ public sealed interface Chart extends Block {
   }
 
   /**
+   * Forces on the cutter over a turn.
+   *
+   * @param angle how angles are printed
+   * @param force how forces are printed
+   * @param angles of tooth 1 at the tip, rad
+   * @param rows forces by angle, N
+   */
+  record Forces(
+      String id,
+      Saying caption,
+      Saying summary,
+      Scale angle,
+      Scale force,
+      Samples angles,
+      List<Row> rows,
+      Table twin)
+      implements Chart {
+    public Forces {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** A row of forces: its name, and one number for each angle [N]. */
+  record Row(Saying name, Samples forces) {}
+
+  /**
+   * The thickest chip of each tooth.
+   *
+   * @param length how chips are printed
+   * @param teeth in their order
+   */
+  record Chips(
+      String id, Saying caption, Saying summary, Scale length, List<Tooth> teeth, Table twin)
+      implements Chart {
+    public Chips {
+      teeth = List.copyOf(teeth);
+    }
+  }
+
+  /** A tooth's thickest chip and the ends of its interval, m. */
+  record Tooth(Saying name, double chip, double low, double high) {}
+
+  /**
    * A cause's part in the doubt.
    *
    * @param name the cause

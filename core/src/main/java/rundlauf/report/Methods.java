@@ -20,10 +20,18 @@ final class Methods {
     return "method-" + kind;
   }
 
-  static Section section(List<Sheet> sheets) {
+  /**
+   * What is said of every kind of trial, and of what else the report tells.
+   *
+   * @param planned whether jobs are planned in it
+   */
+  static Section section(List<Sheet> sheets, boolean planned) {
     Set<String> kinds = new LinkedHashSet<>();
     sheets.forEach(s -> kinds.add(s.kind()));
     kinds.add("compare");
+    if (planned) {
+      kinds.addAll(List.of("character", "predict", "plan"));
+    }
     List<Section> parts = new ArrayList<>();
     for (String kind : kinds) {
       List<Saying> sayings =

@@ -36,6 +36,13 @@ public record Scale(Unit unit, int decimals) {
     return new Scale(unit, decimals);
   }
 
+  /** As many decimals as give the largest of the numbers three digits. */
+  static Scale threeDigits(Unit unit, Samples si) {
+    double largest = si.stream().map(x -> Math.abs(unit.fromSi(x))).max().orElse(0);
+    int magnitude = largest > 0 ? (int) Math.floor(Math.log10(largest)) : 0;
+    return new Scale(unit, Math.min(MOST, Math.max(0, 2 - magnitude)));
+  }
+
   private static boolean shows(Unit unit, Samples si, int decimals) {
     double power = Math.pow(10, decimals);
     return si.stream()
