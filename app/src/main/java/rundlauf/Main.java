@@ -9,13 +9,16 @@ import rundlauf.cli.CommandLines;
 import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
 import rundlauf.cli.DemoCommand;
+import rundlauf.cli.PredictCommand;
 import rundlauf.cli.ReduceCommand;
 import rundlauf.files.DemoDisk;
+import rundlauf.files.DiskCuts;
 import rundlauf.files.DiskTrials;
 import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Work;
 import rundlauf.render.HtmlReport;
 import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PredictCut;
 import rundlauf.usecase.PublishReport;
 import rundlauf.usecase.ReduceTrial;
 import rundlauf.usecase.ShowDemo;
@@ -46,8 +49,9 @@ public final class Main {
     var reduce = new ReduceCommand(new ReduceTrial(disk, Work.sequential()), console);
     var compareBench = new CompareBench(disk, Work.sequential());
     var compare = new CompareCommand(compareBench, console);
+    var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
     var demo = new DemoCommand(demo(compareBench), console);
-    return CommandLines.run(List.of(demo, reduce, compare), console, args);
+    return CommandLines.run(List.of(demo, reduce, compare, predict), console, args);
   }
 
   private static ShowDemo demo(CompareBench compareBench) {

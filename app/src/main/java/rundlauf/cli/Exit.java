@@ -1,5 +1,7 @@
 package rundlauf.cli;
 
+import java.util.List;
+import rundlauf.cutting.prediction.Prediction;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
@@ -19,6 +21,17 @@ public enum Exit {
   REFUSED(3, 2),
   /** Done, and something was found that must be looked at. */
   LOOK(4, 1);
+
+  /** Cautions that say what a prediction is, not what was found in this one. */
+  private static final List<String> SAID_OF_ALL =
+      List.of(
+          "chatter-not-examined",
+          "material-guessed",
+          "material-from-memory",
+          "coefficients-low",
+          "coefficients-without-doubt",
+          "chip-below-tables",
+          "pull-not-judged");
 
   private final int status;
   private final int weight;
@@ -46,6 +59,19 @@ public enum Exit {
       return REFUSED;
     }
     return found.hasCautions() ? LOOK : DONE;
+  }
+
+  /**
+   * How a prediction ends: refused where its forces cannot be had, to be looked at where a limit
+   * does not hold or a caution is more than what is said of every such cut.
+   */
+  static Exit of(Prediction found) {
+    if (!found.figures().at("force.peak.lateral").known()) {
+      return REFUSED;
+    }
+    boolean fails = found.limits().stream().anyMatch(limit -> limit.judged() && !limit.holds());
+    boolean look = found.cautions().stream().anyMatch(s -> !SAID_OF_ALL.contains(s.code()));
+    return fails || look ? LOOK : DONE;
   }
 
   private static boolean hasMainFigure(Reduced result) {

@@ -34,6 +34,9 @@ public final class PredictCut {
     this.work = work;
   }
 
+  /** A prediction, under the title of its cut. */
+  public record Predicted(Optional<String> title, Prediction prediction) {}
+
   /** A spindle's trials reduced: kept, so that many cuts on one spindle do not reduce them anew. */
   private record Spindle(Bench bench, String name, Draws draws, List<Outcome> outcomes) {
     boolean is(Bench other, String spindle, Draws drawn) {
@@ -66,7 +69,7 @@ public final class PredictCut {
    * @throws rundlauf.quantity.Refused when the cut, or the bench its setup is of, cannot be read,
    *     or when what it asks cannot be cut so; a trial of the bench that is refused is a caution
    */
-  public Prediction predict(String file, Draws draws, int states) {
+  public Predicted predict(String file, Draws draws, int states) {
     CutSource.Sourced sourced = source.read(file);
     Cut cut = sourced.cut();
     Optional<Bench> bench = sourced.bench();
@@ -75,7 +78,8 @@ public final class PredictCut {
         bench.isPresent()
             ? measured(cut, bench.get(), cutter, draws)
             : EnteredCharacter.of((Cut.SetupGiven) cut.setup(), "cut/" + FileName.of(file), draws);
-    return Predicting.predict(CutTasks.of(cut, cutter, setup, bench), draws, states);
+    return new Predicted(
+        cut.title(), Predicting.predict(CutTasks.of(cut, cutter, setup, bench), draws, states));
   }
 
   private SetupCharacter measured(Cut cut, Bench bench, CutterInUse cutter, Draws draws) {

@@ -77,6 +77,18 @@ final class JsonLine {
     value.ifPresentOrElse(text -> text(name, text), () -> nothing(name));
   }
 
+  /** A list of texts. */
+  void texts(String name, List<String> values) {
+    write(
+        () -> {
+          out.writeArrayFieldStart(name);
+          for (String value : values) {
+            out.writeString(value);
+          }
+          out.writeEndArray();
+        });
+  }
+
   void count(String name, long value) {
     write(() -> out.writeNumberField(name, value));
   }
@@ -107,6 +119,11 @@ final class JsonLine {
 
   /** A figure with its doubt, or null with the reason why it cannot be had. */
   void figure(String name, Figure figure) {
+    figure(name, figure, List.of());
+  }
+
+  /** The same, with what is assumed beneath it; nothing is said of a figure without such. */
+  void figure(String name, Figure figure, List<Saying> assumed) {
     object(
         name,
         () -> {
@@ -116,6 +133,9 @@ final class JsonLine {
             text("why", wording.apply(missing.why()));
           } else {
             shown(Shown.of(figure).orElseThrow());
+          }
+          if (!assumed.isEmpty()) {
+            texts("assumed", assumed.stream().map(wording).toList());
           }
         });
   }

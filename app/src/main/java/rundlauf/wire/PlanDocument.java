@@ -1,0 +1,137 @@
+package rundlauf.wire;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import rundlauf.cutting.prediction.Limit;
+import rundlauf.cutting.prediction.Prediction;
+import rundlauf.planning.JobPlan;
+import rundlauf.planning.SetupPlan;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Measured;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+
+/** The JSON document of a job planned on every setup of a bench. */
+public final class PlanDocument {
+  private final JsonLine json;
+
+  private PlanDocument(JsonLine json) {
+    this.json = json;
+  }
+
+  /**
+   * The document on one line, without a line end.
+   *
+   * @param file the job as the user named it
+   * @param bench the bench as the user named it
+   */
+  public static String of(
+      String file, String bench, JobPlan plan, Function<Saying, String> wording) {
+    return JsonLine.of(wording, json -> new PlanDocument(json).write(file, bench, plan));
+  }
+
+  private void write(String file, String bench, JobPlan plan) {
+    json.text("file", file);
+    json.text("bench", bench);
+    json.text("job", plan.job().name());
+    json.text("feature", plan.job().feature());
+    json.text(
+        "recommended",
+        plan.setups().stream().filter(SetupPlan::recommended).map(SetupPlan::setup).findFirst());
+    json.list("setups", plan.setups(), one -> setup(plan, one));
+    json.sayings("cautions", plan.cautions());
+    json.sayings("advice", plan.advice());
+  }
+
+  private void setup(JobPlan plan, SetupPlan one) {
+    json.text("setup", one.setup());
+    if (one.recommended()) {
+      json.count("rank", plan.setups().indexOf(one) + 1L);
+    } else {
+      json.nothing("rank");
+    }
+    json.truth("feasible", one.feasible());
+    json.truth("hold", one.held());
+    json.text("standing", one.standing().code());
+    one.best()
+        .ifPresentOrElse(
+            best -> json.object("cut", () -> cut(one, best)), () -> json.nothing("cut"));
+    json.figure("time", time(one));
+    json.figure("removalRate", figure(one, "kinematics.removalRate"));
+    json.figure("wallError", wall(one));
+    if (one.best().isPresent()) {
+      json.number("probability", one.best().get().probability());
+    } else {
+      json.nothing("probability");
+    }
+    json.texts("covers", one.best().map(Prediction::covers).orElse(List.of()));
+    json.text("boundBy", one.boundBy().map(Limit::code));
+    json.list(
+        "limits",
+        one.best().map(Prediction::limits).orElse(List.of()),
+        limit -> CutDocument.limit(json, limit));
+    json.sayings("because", one.because());
+    json.sayings("cautions", one.cautions());
+  }
+
+  private void cut(SetupPlan one, Prediction best) {
+    var cut = best.task().cut();
+    json.text("cutter", one.cutter());
+    json.text("operation", cut.operation().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    exact("speed", cut.speed().si(), Unit.RPM);
+    double feed = best.figures().at("kinematics.feed").value();
+    double perTooth = feed / cut.speed().si() / best.task().cutter().teeth();
+    exact("feedPerTooth", perTooth, Unit.MICROMETRE);
+    exact("feed", feed, Unit.MILLIMETRE_PER_MINUTE);
+    exact("axial", cut.axial().si(), Unit.MILLIMETRE);
+    exact("radial", cut.radial().si(), Unit.MILLIMETRE);
+    one.passes()
+        .ifPresent(
+            passes ->
+                json.object(
+                    "passes",
+                    () -> {
+                      json.count("deep", passes.deep());
+                      json.count("wide", passes.wide());
+                    }));
+  }
+
+  private void exact(String name, double si, Unit unit) {
+    json.figure(name, Measured.exact(si, unit));
+  }
+
+  private static Figure time(SetupPlan one) {
+    return one.time()
+        .<Figure>map(t -> Measured.exact(t, Unit.MINUTE))
+        .orElseGet(() -> new Missing(Unit.MINUTE, none()));
+  }
+
+  private static Figure figure(SetupPlan one, String path) {
+    return one.best()
+        .map(best -> best.figures().at(path))
+        .orElseGet(() -> new Missing(Unit.CUBIC_MILLIMETRE_PER_MINUTE, none()));
+  }
+
+  /**
+   * The wall error as the job judges it: the size of the largest; a signed one where it is free.
+   */
+  private static Figure wall(SetupPlan one) {
+    Optional<Prediction> best = one.best();
+    if (best.isEmpty()) {
+      return new Missing(Unit.MICROMETRE, none());
+    }
+    return best.get().limits().stream()
+        .filter(limit -> limit.code().equals("wall-error"))
+        .map(Limit::value)
+        .findFirst()
+        .orElseGet(
+            () -> new Missing(Unit.MICROMETRE, Saying.of("wall-error-not-asked", "wallError")));
+  }
+
+  private static Saying none() {
+    return Saying.of("no-cut-tried", "cut");
+  }
+}
