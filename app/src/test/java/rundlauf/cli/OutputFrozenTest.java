@@ -29,7 +29,10 @@ class OutputFrozenTest {
     "reduce, side-load.yaml, 0",
     "reduce, speed.yaml, 0",
     "reduce, inspection.yaml, 4",
-    "compare, bench, 4"
+    "compare, bench, 4",
+    "predict, cuts/slot.yaml, 0",
+    "predict, cuts/bone.yaml, 4",
+    "predict, cuts/bench.yaml, 4"
   })
   void textIsAsItWas(String command, String input, int status) throws IOException {
     Ran ran = Ran.of(command, FOLDER.resolve(input).toString());
@@ -44,7 +47,10 @@ class OutputFrozenTest {
     "reduce, side-load.yaml",
     "reduce, speed.yaml",
     "reduce, inspection.yaml",
-    "compare, bench"
+    "compare, bench",
+    "predict, cuts/slot.yaml",
+    "predict, cuts/bone.yaml",
+    "predict, cuts/bench.yaml"
   })
   void documentIsAsItWas(String command, String input) throws IOException {
     Ran ran = Ran.of(command, "--json", FOLDER.resolve(input).toString());

@@ -20,6 +20,8 @@ import rundlauf.Main;
 /** Every line that the program writes as JSON keeps to its schema. */
 class ResultsTest {
   private static final Path TRIALS = Pages.ROOT.resolve("demo/bench/trials");
+  private static final Path CUTS =
+      Pages.ROOT.resolve("app/src/test/resources/rundlauf/cli/frozen/cuts");
 
   @TestFactory
   Stream<DynamicTest> everyResultOfTheDemoKeepsToItsSchema() {
@@ -29,10 +31,24 @@ class ResultsTest {
                 dynamicTest(
                     trial.getFileName().toString(),
                     () -> {
-                      JsonNode line = written(trial);
+                      JsonNode line = written("reduce", trial);
                       assertThat(line.path("error").path("text").asText()).isEmpty();
                       String schema = "result-" + line.path("trial").asText() + ".json";
                       assertThat(Schemas.complaints(schema, line)).isEmpty();
+                    }));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyPredictionKeepsToItsSchema() {
+    return Pages.filesUnder(CUTS, ".yaml").stream()
+        .map(
+            cut ->
+                dynamicTest(
+                    cut.getFileName().toString(),
+                    () -> {
+                      JsonNode line = written("predict", cut);
+                      assertThat(line.path("error").path("text").asText()).isEmpty();
+                      assertThat(Schemas.complaints("prediction.json", line)).isEmpty();
                     }));
   }
 
@@ -40,14 +56,14 @@ class ResultsTest {
   void aRefusalKeepsToItsSchema(@TempDir Path folder) throws Exception {
     Path broken =
         Files.writeString(folder.resolve("broken.yaml"), "trial: runout\nindicator: {}\n");
-    JsonNode line = written(broken);
+    JsonNode line = written("reduce", broken);
     assertThat(line.path("error").path("line").asInt()).isEqualTo(2);
     assertThat(Schemas.complaints("refusal.json", line)).isEmpty();
   }
 
-  private static JsonNode written(Path trial) throws Exception {
+  private static JsonNode written(String command, Path trial) throws Exception {
     var out = new ByteArrayOutputStream();
-    Main.run(out, new ByteArrayOutputStream(), false, "reduce", "--json", trial.toString());
+    Main.run(out, new ByteArrayOutputStream(), false, command, "--json", trial.toString());
     List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
     assertThat(lines).hasSize(1);
     return new ObjectMapper().readTree(lines.get(0));

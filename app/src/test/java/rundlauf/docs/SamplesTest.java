@@ -35,13 +35,33 @@ class SamplesTest {
         .flatMap(page -> Fence.in(page).stream())
         .filter(fence -> fence.info().equals("yaml") && fence.text().contains("trial: "))
         .map(
-            fence -> dynamicTest(fence.place(), () -> assertThat(errors(fence, folder)).isEmpty()));
+            fence ->
+                dynamicTest(
+                    fence.place(),
+                    () -> assertThat(errors("reduce", fence.text(), folder)).isEmpty()));
   }
 
-  private static String errors(Fence fence, Path folder) throws Exception {
-    Path file = Files.writeString(folder.resolve("sample.yaml"), fence.text());
+  @TestFactory
+  Stream<DynamicTest> everyCutOfThePagesIsPredicted(@TempDir Path folder) {
+    return Pages.all().stream()
+        .flatMap(page -> Fence.in(page).stream())
+        .filter(fence -> fence.info().equals("yaml") && fence.text().contains("operation: "))
+        .map(
+            fence ->
+                dynamicTest(
+                    fence.place(),
+                    () -> assertThat(errors("predict", seenFrom(fence), folder)).isEmpty()));
+  }
+
+  /** The benches of the pages lie beside them. */
+  private static String seenFrom(Fence fence) {
+    return fence.text().replace("../demo/", DEMO.toAbsolutePath() + "/");
+  }
+
+  private static String errors(String command, String text, Path folder) throws Exception {
+    Path file = Files.writeString(folder.resolve("sample.yaml"), text);
     var errors = new ByteArrayOutputStream();
-    int ended = Main.run(new ByteArrayOutputStream(), errors, true, "reduce", file.toString());
+    int ended = Main.run(new ByteArrayOutputStream(), errors, true, command, file.toString());
     assertThat(ended).isIn(0, 4);
     return errors.toString(StandardCharsets.UTF_8);
   }
@@ -80,6 +100,9 @@ class SamplesTest {
   }
 
   private static String schemaOfTyped(JsonNode document) {
+    if (document.has("operation")) {
+      return "cut.json";
+    }
     return document.has("bench")
         ? "bench.json"
         : "trial-" + document.path("trial").asText() + ".json";

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
+import rundlauf.bench.Cut;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.files.BenchFiles;
@@ -34,6 +35,8 @@ import rundlauf.readings.SpeedReader;
  */
 class SchemasAgreeTest {
   private static final Path DEMO = Pages.ROOT.resolve("demo").resolve("bench");
+  private static final Path CUTS =
+      Pages.ROOT.resolve("app/src/test/resources/rundlauf/cli/frozen/cuts");
   private static final Bench BENCH = BenchFiles.read(DEMO, "demo/bench");
 
   /** What a schema cannot know: names across documents, and how values fit one another. */
@@ -46,6 +49,7 @@ class SchemasAgreeTest {
           "kind-not-yet",
           "count-without-mass",
           "span-reversed",
+          "damping-out-of-range",
           "limits-of-error-fall");
 
   @TestFactory
@@ -130,5 +134,21 @@ class SchemasAgreeTest {
                             "bench.json",
                             d -> BenchReader.read("bench.yaml", d, List.of())))
                     .isEmpty()));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everySpoiledCutIsJudgedAlike() {
+    return Pages.filesUnder(CUTS, ".yaml").stream()
+        .map(
+            cut ->
+                dynamicTest(
+                    cut.getFileName().toString(),
+                    () ->
+                        assertThat(
+                                disagreements(
+                                    TrialFiles.parse(Pages.text(cut), "cut.yaml").document(),
+                                    "cut.json",
+                                    d -> Cut.of("cut.yaml", d)))
+                            .isEmpty()));
   }
 }

@@ -92,17 +92,12 @@ public final class CutText {
       return value + sheet.word("limit-not-judged", Arg.of(Sentences.text(limit.why())));
     }
     String code = limit.holds() ? "limit-row-holds" : "limit-row-fails";
-    boolean least = limit.margin().value() * (limit.value().value() - allowed(limit)) > 0;
     return sheet.word(
         code,
         Arg.of(sheet.value(limit.value()) + mark),
-        Arg.term(least ? "at-least" : "at-most"),
+        Arg.term(limit.atLeast() ? "at-least" : "at-most"),
         Arg.of(sheet.value(limit.allowed())),
         odds(limit.probability().orElseThrow()));
-  }
-
-  private static double allowed(Limit limit) {
-    return limit.allowed().value();
   }
 
   /** So few draws cannot tell a probability of 99 % from certainty, nor 1 % from none. */

@@ -26,8 +26,16 @@ public record Limit(
   /** The probability that is asked of every limit, and of all together. */
   public static final double ASKED = 0.95;
 
+  /** Limits that hold from below. */
+  static final List<String> AT_LEAST = List.of("speed-low", "chip-thinnest");
+
   public Limit {
     assumed = List.copyOf(assumed);
+  }
+
+  /** Whether the value must be at least what is allowed, and not at most. */
+  public boolean atLeast() {
+    return AT_LEAST.contains(code);
   }
 
   public boolean judged() {

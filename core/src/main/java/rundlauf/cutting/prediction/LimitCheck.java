@@ -11,7 +11,6 @@ import rundlauf.quantity.Unit;
  *
  * @param code of the limit
  * @param unit of value and allowed
- * @param side which way it must be kept
  * @param touched what the value rests on
  * @param missing why it cannot be judged; empty when it can
  * @param value of the outcome, SI
@@ -20,19 +19,12 @@ import rundlauf.quantity.Unit;
 record LimitCheck(
     String code,
     Unit unit,
-    Side side,
     Touched touched,
     Optional<Missing> missing,
     ToDoubleFunction<CutOutcome> value,
     ToDoubleFunction<CutOutcome> allowed) {
   /** Values closer than this to what is allowed, relatively, are at it: rounding. */
   private static final double ROUNDING = 1e-9;
-
-  /** Which side of what is allowed the value must keep to. */
-  enum Side {
-    AT_MOST,
-    AT_LEAST
-  }
 
   /** What is not known, so that the limit cannot be judged. */
   record Missing(boolean ofValue, Saying why) {}
@@ -58,6 +50,6 @@ record LimitCheck(
 
   /** What is left. */
   double margin(double found, double permitted) {
-    return side == Side.AT_MOST ? permitted - found : found - permitted;
+    return Limit.AT_LEAST.contains(code) ? found - permitted : permitted - found;
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import rundlauf.cutting.prediction.LimitCheck.Missing;
-import rundlauf.cutting.prediction.LimitCheck.Side;
 import rundlauf.cutting.prediction.Reading.Touched;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
@@ -57,7 +56,6 @@ final class LimitChecks {
         new LimitCheck(
             "speed-low",
             Unit.RPM,
-            Side.AT_LEAST,
             Touched.SETTING,
             unknown(task.setup().slowest()),
             speed,
@@ -67,7 +65,6 @@ final class LimitChecks {
         new LimitCheck(
             "speed-high",
             Unit.RPM,
-            Side.AT_MOST,
             droops ? Touched.FORCE : Touched.SETTING,
             unknown(task.setup().fastest()),
             speed,
@@ -83,7 +80,6 @@ final class LimitChecks {
                     new LimitCheck(
                         "chip-thickest",
                         Unit.MICROMETRE,
-                        Side.AT_MOST,
                         Touched.FORCE,
                         runout(),
                         CutOutcome::thickestChip,
@@ -97,7 +93,6 @@ final class LimitChecks {
         new LimitCheck(
             "chip-thinnest",
             Unit.MICROMETRE,
-            Side.AT_LEAST,
             Touched.FORCE,
             runout().or(() -> noEdge),
             CutOutcome::thinnestWorkingChip,
@@ -110,7 +105,6 @@ final class LimitChecks {
         new LimitCheck(
             "power",
             Unit.WATT,
-            Side.AT_MOST,
             Touched.FORCE,
             noPower,
             CutOutcome::power,
@@ -119,7 +113,6 @@ final class LimitChecks {
         new LimitCheck(
             "torque",
             Unit.NEWTON_METRE,
-            Side.AT_MOST,
             Touched.FORCE,
             noPower,
             o -> o.turn().torque().mean(),
@@ -139,7 +132,6 @@ final class LimitChecks {
         new LimitCheck(
             "stress",
             Unit.MEGAPASCAL,
-            Side.AT_MOST,
             Touched.FORCE,
             runout().or(() -> noStrength),
             o -> o.bend().stress().peak(),
@@ -152,7 +144,6 @@ final class LimitChecks {
                     new LimitCheck(
                         "wall-error",
                         Unit.MICROMETRE,
-                        Side.AT_MOST,
                         Touched.BENDING,
                         CutReadings.bendingMissing(task)
                             .or(() -> restless)
@@ -167,7 +158,6 @@ final class LimitChecks {
                     new LimitCheck(
                         "finish",
                         Unit.MICROMETRE,
-                        Side.AT_MOST,
                         Touched.FORCE,
                         runout(),
                         CutOutcome::cusp,
@@ -181,13 +171,7 @@ final class LimitChecks {
         allowed ->
             add(
                 new LimitCheck(
-                    code,
-                    unit,
-                    Side.AT_MOST,
-                    Touched.SETTING,
-                    Optional.empty(),
-                    value,
-                    o -> allowed)));
+                    code, unit, Touched.SETTING, Optional.empty(), value, o -> allowed)));
   }
 
   private void forceAsked(
@@ -197,9 +181,7 @@ final class LimitChecks {
       ToDoubleFunction<CutOutcome> value) {
     most.ifPresent(
         allowed ->
-            add(
-                new LimitCheck(
-                    code, Unit.NEWTON, Side.AT_MOST, Touched.FORCE, missing, value, o -> allowed)));
+            add(new LimitCheck(code, Unit.NEWTON, Touched.FORCE, missing, value, o -> allowed)));
   }
 
   private Optional<Missing> runout() {

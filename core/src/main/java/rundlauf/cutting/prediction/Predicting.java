@@ -15,7 +15,6 @@ import rundlauf.quantity.Cause;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
-import rundlauf.quantity.Unit;
 
 /** Predicts what a cut will do. */
 public final class Predicting {
@@ -130,12 +129,12 @@ public final class Predicting {
 
   private static Saying fails(Limit limit) {
     return Saying.of(
-        "limit-fails",
+        limit.atLeast() ? "limit-fails-least" : "limit-fails",
         limit.code(),
         Arg.term("limit-" + limit.code()),
         Arg.of(limit.value().value(), limit.value().unit()),
         Arg.of(limit.allowed().value(), limit.allowed().unit()),
-        Arg.of(limit.probability().orElseThrow(), Unit.PERCENT));
+        Arg.of(Math.round(100 * limit.probability().orElseThrow())));
   }
 
   private List<Saying> advice(CutFigures figures) {
