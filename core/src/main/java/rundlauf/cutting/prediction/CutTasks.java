@@ -117,8 +117,9 @@ public final class CutTasks {
             operation, cut.speed(), cut.feed(), cut.axial(), radial(cut, operation, cutter));
     double turn = CutStates.feedPerTooth(asked, cutter.teeth()) * cutter.teeth();
     if (turn > cutter.diameter().si() / 2) {
+      Place feed = cut.place(cut.feed() instanceof Cut.FeedPerTooth ? "feed-per-tooth" : "feed");
       throw Refused.at(
-          cut.place(cut.feed() instanceof Cut.FeedPerTooth ? "feed-per-tooth" : "feed"),
+          feed,
           "feed-beyond-cutter",
           Arg.of(turn, cutter.diameter().unit()),
           printed(cutter.diameter()));
