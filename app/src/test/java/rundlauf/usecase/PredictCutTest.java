@@ -106,7 +106,8 @@ class PredictCutTest {
     Files.writeString(bench.resolve("trials/wren-runout-owner.yaml"), "trial: runout\n");
     Prediction other =
         new PredictCut(new DiskCuts(), Work.sequential())
-            .predict(cut("bench", "Dunlin 1/8 in", "").toString(), DRAWS, STATES);
+            .predict(cut("bench", "Dunlin 1/8 in", "").toString(), DRAWS, STATES)
+            .prediction();
     assertThat(other.task().setup().cautions())
         .as("a trial of another spindle is no matter")
         .extracting(Saying::code)
@@ -141,7 +142,7 @@ class PredictCutTest {
   }
 
   private Prediction predict(Path file) {
-    return predictCut.predict(file.toString(), DRAWS, STATES);
+    return predictCut.predict(file.toString(), DRAWS, STATES).prediction();
   }
 
   private Path demo(String setup, String more) throws IOException {
