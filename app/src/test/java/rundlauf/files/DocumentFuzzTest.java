@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.provider.MethodSource;
 import rundlauf.bench.BenchReader;
+import rundlauf.bench.Cut;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Refused;
@@ -39,6 +40,18 @@ class DocumentFuzzTest {
       Entry.Fields again = document(YamlText.of(document));
       assertThat(Placeless.of(again)).isEqualTo(Placeless.of(document));
       assertThat(benchOutcome(again)).isEqualTo(benchOutcome(document));
+    } catch (Refused refused) {
+      assertThat(Sentences.refusal(refused).line()).isNotBlank();
+    }
+  }
+
+  @MethodSource("rundlauf.files.Seeds#cuts")
+  @FuzzTest(maxDuration = "2m")
+  void aCut(byte[] bytes) {
+    try {
+      Cut cut = CutFiles.parse(Utf8.text(bytes, "cut.yaml"), "cut.yaml");
+      Cut again = CutFiles.parse(YamlText.of(cut.document()), "cut.yaml");
+      assertThat(Placeless.of(again)).isEqualTo(Placeless.of(cut));
     } catch (Refused refused) {
       assertThat(Sentences.refusal(refused).line()).isNotBlank();
     }

@@ -12,6 +12,23 @@ import org.junit.jupiter.params.provider.Arguments;
 final class Seeds {
   private static final Path DEMO = Path.of("../demo/bench");
 
+  private static final String CUT =
+      """
+      material: {name: brass}
+      cutter: {kind: end-mill, diameter: 3 mm, flutes: 2, helix: 30 deg, stickout: 20 mm}
+      setup:
+        eccentricity: 12 ± 2 um
+        tilt: 0.2 um/mm
+        stiffness: {x: 0.8 N/um, y: 0.5 N/um}
+        modes: [{frequency: 900 Hz, damping: 3 %, stiffness: 0.8 N/um, direction: x}]
+        speed: {min: 8000 rpm, max: 24000 rpm}
+      operation: side-down
+      speed: 18000 rpm
+      feed: 540 mm/min
+      axial: 0.5 mm
+      radial: 0.2 mm
+      """;
+
   private Seeds() {}
 
   static Stream<Arguments> trials() throws IOException {
@@ -22,6 +39,10 @@ final class Seeds {
     return Stream.of(demo("bench.yaml"), refused("bench/bench.yaml"), odd())
         .flatMap(s -> s)
         .map(Seeds::bytes);
+  }
+
+  static Stream<Arguments> cuts() {
+    return Stream.of(refused("cut.yaml"), odd(), Stream.of(CUT)).flatMap(s -> s).map(Seeds::bytes);
   }
 
   static Stream<Arguments> tables() throws IOException {
