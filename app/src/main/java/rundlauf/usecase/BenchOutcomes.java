@@ -10,7 +10,9 @@ import rundlauf.compare.Comparing;
 import rundlauf.compare.SetupResults;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Outcome;
@@ -20,7 +22,7 @@ final class BenchOutcomes {
   private BenchOutcomes() {}
 
   static BenchResults of(Bench bench, Draws draws, Work work) {
-    List<Outcome> outcomes = work.map(bench.trials(), trial -> outcome(trial, bench, draws, work));
+    List<Outcome> outcomes = reduced(bench, draws, work);
     List<SetupResults> setups =
         bench.setups().stream()
             .map(setup -> SetupResults.latest(setup.name(), ofSetup(setup.name(), outcomes)))
@@ -28,11 +30,29 @@ final class BenchOutcomes {
     return new BenchResults(bench, outcomes, Comparing.compare(setups, draws));
   }
 
-  private static List<Reduced> ofSetup(String setup, List<Outcome> outcomes) {
+  /** Those of all trials. */
+  static List<Outcome> reduced(Bench bench, Draws draws, Work work) {
+    return work.map(bench.trials(), trial -> outcome(trial, bench, draws, work));
+  }
+
+  /** The results of those that could be reduced. */
+  static List<Reduced> figures(List<Outcome> outcomes) {
     return outcomes.stream()
-        .filter(o -> o.setup().equals(Optional.of(setup)))
         .flatMap(o -> o instanceof Outcome.Figures f ? Stream.of(f.reduced()) : Stream.empty())
         .toList();
+  }
+
+  /** A caution for each trial that was refused. */
+  static List<Saying> refused(List<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(Outcome.Unusable.class::isInstance)
+        .map(outcome -> outcome.trial().file())
+        .map(file -> Saying.of("trial-refused", file, Arg.of(file)))
+        .toList();
+  }
+
+  private static List<Reduced> ofSetup(String setup, List<Outcome> outcomes) {
+    return figures(outcomes.stream().filter(o -> o.setup().equals(Optional.of(setup))).toList());
   }
 
   /** Those of the trials that were taken on any setup of one spindle. */

@@ -18,9 +18,7 @@ import rundlauf.cutting.prediction.Predicting;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
-import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
-import rundlauf.reduce.Reduced;
 import rundlauf.report.Outcome;
 
 /** Predicts what a cut will do. */
@@ -41,22 +39,6 @@ public final class PredictCut {
   private record Spindle(Bench bench, String name, Draws draws, List<Outcome> outcomes) {
     boolean is(Bench other, String spindle, Draws drawn) {
       return bench == other && name.equals(spindle) && draws.equals(drawn);
-    }
-
-    List<Reduced> results() {
-      return outcomes.stream()
-          .filter(Outcome.Figures.class::isInstance)
-          .map(outcome -> ((Outcome.Figures) outcome).reduced())
-          .toList();
-    }
-
-    /** A caution for each trial that was refused. */
-    List<Saying> refused() {
-      return outcomes.stream()
-          .filter(Outcome.Unusable.class::isInstance)
-          .map(outcome -> outcome.trial().file())
-          .map(file -> Saying.of("trial-refused", file, Arg.of(file)))
-          .toList();
     }
   }
 
@@ -87,9 +69,14 @@ public final class PredictCut {
     Spindle spindle = spindle(bench, setup.spindle(), draws);
     SetupCharacter character =
         MeasuredCharacter.of(
-            bench, setup, typed(cut, bench, setup), spindle.results(), cutter.stickout(), draws);
+            bench,
+            setup,
+            typed(cut, bench, setup),
+            BenchOutcomes.figures(spindle.outcomes()),
+            cutter.stickout(),
+            draws);
     List<Saying> cautions = new ArrayList<>(character.cautions());
-    cautions.addAll(spindle.refused());
+    cautions.addAll(BenchOutcomes.refused(spindle.outcomes()));
     return character.withCautions(cautions);
   }
 

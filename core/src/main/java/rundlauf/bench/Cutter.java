@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import rundlauf.bench.Section.Bound;
 import rundlauf.quantity.Dimension;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Refused;
 
 /**
  * A cutter.
@@ -20,6 +21,7 @@ import rundlauf.quantity.Quantity;
  * @param modulus Young's modulus
  * @param strength rupture strength
  * @param edgeRadius roundness of the edge
+ * @param angle included angle of a v-tool, whose {@code diameter} is that of its flat tip
  * @param maxSpeed as its maker states it
  * @param notes as given
  */
@@ -35,6 +37,7 @@ public record Cutter(
     Optional<Quantity> modulus,
     Optional<Quantity> strength,
     Optional<Quantity> edgeRadius,
+    Optional<Quantity> angle,
     Optional<Quantity> maxSpeed,
     Optional<String> notes) {
 
@@ -50,6 +53,7 @@ public record Cutter(
     "modulus",
     "strength",
     "edge-radius",
+    "angle",
     "max-speed",
     "notes"
   };
@@ -79,8 +83,17 @@ public record Cutter(
         s.quantity("modulus", Dimension.PRESSURE, Bound.POSITIVE),
         s.quantity("strength", Dimension.PRESSURE, Bound.POSITIVE),
         s.quantity("edge-radius", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+        angle(s),
         s.quantity("max-speed", Dimension.FREQUENCY, Bound.POSITIVE),
         s.text("notes"));
+  }
+
+  private static Optional<Quantity> angle(Section s) {
+    Optional<Quantity> angle = s.quantity("angle", Dimension.ANGLE, Bound.POSITIVE);
+    if (angle.isPresent() && angle.get().si() + angle.get().halfWidth() >= Math.PI) {
+      throw Refused.at(s.place("angle"), "cutter-angle-too-wide", s.typed("angle"));
+    }
+    return angle;
   }
 
   private static OptionalInt flutes(Section s) {

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import rundlauf.bench.Section.Bound;
 import rundlauf.quantity.Dimension;
+import rundlauf.quantity.Place;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Refused;
 
 /**
  * Work to be done.
@@ -17,6 +19,7 @@ import rundlauf.quantity.Quantity;
  * @param wallShare the share of the tolerance that the wall's error may take
  * @param finish the cusp that may stand
  * @param workholding what it bears
+ * @param document all that was typed, for its places
  */
 public record Job(
     String name,
@@ -30,7 +33,8 @@ public record Job(
     Optional<Quantity> wallShare,
     Optional<Quantity> finish,
     Optional<Workholding> workholding,
-    Optional<String> notes) {
+    Optional<String> notes,
+    Entry.Fields document) {
 
   public Job {
     cutters = List.copyOf(cutters);
@@ -54,10 +58,26 @@ public record Job(
     "notes"
   };
 
+  /** A job of a bench. */
   static Job of(Entry entry) {
     Section s = Section.of(entry, FIELDS);
+    return of(s, s.requiredText("name"), entry);
+  }
+
+  /**
+   * A job that stands in a file of its own; it may have no name.
+   *
+   * @param file as the user named it; its name where it has none
+   * @throws rundlauf.quantity.Refused for a field that is unknown or of another kind
+   */
+  public static Job of(String file, Entry.Fields document) {
+    Section s = Section.of(document, FIELDS);
+    return of(s, s.text("name").orElse(file), document);
+  }
+
+  private static Job of(Section s, String name, Entry entry) {
     return new Job(
-        s.requiredText("name"),
+        name,
         material(s),
         s.texts("cutter"),
         s.word("feature", "slot", "pocket", "profile", "engrave", "drill"),
@@ -65,10 +85,18 @@ public record Job(
         length(s, "width"),
         length(s, "length"),
         length(s, "tolerance"),
-        s.quantity("wall-share", Dimension.NUMBER, Bound.POSITIVE),
+        wallShare(s),
         length(s, "finish"),
         s.section("workholding", "in-plane", "lift").map(Job::workholding),
-        s.text("notes"));
+        s.text("notes"),
+        (Entry.Fields) entry);
+  }
+
+  /** Where a field stands, such as {@code depth}; where it is missing, where it should. */
+  public Place place(String field) {
+    Place job = document.place();
+    String path = job.field().isEmpty() ? field : job.field() + "." + field;
+    return document.get(field).map(Entry::place).orElseGet(() -> job.field(path));
   }
 
   /** Kept as typed, so that a name nobody knows can be told with its place. */
@@ -76,6 +104,14 @@ public record Job(
     Optional<Entry> typed = s.entry("material");
     typed.ifPresent(Material::of);
     return typed;
+  }
+
+  private static Optional<Quantity> wallShare(Section s) {
+    Optional<Quantity> share = s.quantity("wall-share", Dimension.NUMBER, Bound.POSITIVE);
+    if (share.isPresent() && share.get().si() > 1) {
+      throw Refused.at(s.place("wall-share"), "wall-share-over-one", s.typed("wall-share"));
+    }
+    return share;
   }
 
   private static Optional<Quantity> length(Section s, String name) {

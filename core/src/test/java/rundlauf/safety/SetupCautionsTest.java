@@ -154,6 +154,7 @@ class SetupCautionsTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.of(rpm(maxRpm)),
         Optional.empty());
   }

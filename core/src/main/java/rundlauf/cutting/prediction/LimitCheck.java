@@ -48,6 +48,19 @@ record LimitCheck(
     return left >= -ROUNDING * Math.abs(permitted);
   }
 
+  /** How far an outcome is past what is allowed, over what is allowed; negative within it. */
+  double excess(CutOutcome outcome) {
+    if (touched == Touched.BENDING && outcome.unsettled().isPresent()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double permitted = allowed.applyAsDouble(outcome);
+    if (permitted == Double.POSITIVE_INFINITY) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return -margin(value.applyAsDouble(outcome), permitted)
+        / Math.max(permitted, Double.MIN_NORMAL);
+  }
+
   /** What is left. */
   double margin(double found, double permitted) {
     return Limit.AT_LEAST.contains(code) ? found - permitted : permitted - found;

@@ -59,6 +59,28 @@ public final class Trying {
     return new Tried(1 - (double) failed / states.size(), looked, failures);
   }
 
+  /**
+   * How far a cut is from keeping its limits: of every judged one in the central states the most
+   * that the value is past what is allowed, over what is allowed.
+   *
+   * @param cut all else as in the task
+   * @return negative where all are kept; infinite where the nose finds no rest
+   */
+  public double excess(CutAsked cut) {
+    CutTask task = first.with(cut);
+    List<CutState> states = CutStates.central(cut, held.central());
+    boolean feedback = CutReadings.bendingMissing(task).isEmpty() && Feedback.counts(states.get(0));
+    Bending bending = new Bending();
+    double most = Double.NEGATIVE_INFINITY;
+    for (CutState state : states) {
+      CutOutcome outcome = CutOutcome.coarse(state, feedback, bending);
+      for (LimitCheck check : LimitChecks.of(task, Optional.empty())) {
+        most = check.judged() ? Math.max(most, check.excess(outcome)) : most;
+      }
+    }
+    return most;
+  }
+
   private static Optional<String> fails(List<LimitCheck> checks, CutOutcome outcome) {
     return checks.stream()
         .filter(check -> !check.holds(outcome, 0))

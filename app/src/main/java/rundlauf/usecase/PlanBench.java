@@ -1,0 +1,41 @@
+package rundlauf.usecase;
+
+import java.util.List;
+import rundlauf.bench.Job;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.planning.JobOutcome;
+import rundlauf.planning.Knowledge;
+import rundlauf.planning.Planning;
+import rundlauf.quantity.Refused;
+import rundlauf.report.BenchResults;
+
+/** Plans every job of a bench. */
+public final class PlanBench {
+  private final Work work;
+
+  public PlanBench(Work work) {
+    this.work = work;
+  }
+
+  /**
+   * Every job in the order of the bench; a refused one keeps its refusal and stops no other.
+   *
+   * @param results of the bench's trials, reduced with {@code draws}
+   * @param states how many of the draws every cut is tried with
+   */
+  public List<JobOutcome> plan(BenchResults results, Draws draws, int states) {
+    Knowledge knowledge = BenchKnowledge.of(results.bench(), results.outcomes(), draws);
+    return work.map(results.bench().jobs(), job -> outcome(job, results, knowledge, draws, states));
+  }
+
+  private JobOutcome outcome(
+      Job job, BenchResults results, Knowledge knowledge, Draws draws, int states) {
+    try {
+      return new JobOutcome.Planned(
+          Planning.plan(results.bench(), job, knowledge, draws, states, work));
+    } catch (Refused refused) {
+      return new JobOutcome.Unplannable(job, refused);
+    }
+  }
+}

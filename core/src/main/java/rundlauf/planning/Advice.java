@@ -1,0 +1,81 @@
+package rundlauf.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.cutting.prediction.Limit;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.safety.Standing;
+
+/** What would help where no setup can be recommended for a job. */
+final class Advice {
+  private Advice() {}
+
+  /**
+   * The nearest miss and what would help it; none where a setup can be recommended.
+   *
+   * @param setups best first
+   */
+  static List<Saying> of(JobTask task, List<SetupPlan> setups) {
+    if (task.feature() == Feature.DRILL || setups.stream().anyMatch(SetupPlan::recommended)) {
+      return List.of();
+    }
+    List<Saying> advice = new ArrayList<>();
+    setups.stream().filter(SetupPlan::feasible).findFirst().ifPresent(p -> advice.add(able(p)));
+    setups.stream()
+        .filter(plan -> plan.best().isPresent() && !plan.feasible())
+        .filter(plan -> plan.standing() != Standing.HELD)
+        .findFirst()
+        .ifPresent(plan -> advice.addAll(missed(plan)));
+    if (setups.stream().allMatch(plan -> plan.best().isEmpty())) {
+      advice.add(Saying.of("no-setup-could-be-tried", "setups"));
+    }
+    return advice;
+  }
+
+  /** A setup that could do it, were its spindle inspected and found good. */
+  private static Saying able(SetupPlan plan) {
+    return plan.standing() == Standing.HELD
+        ? Saying.of("only-held-would-do", "setups", Arg.of(plan.setup()))
+        : Saying.of("inspect-to-recommend", "setups", Arg.of(plan.setup()));
+  }
+
+  private static List<Saying> missed(SetupPlan plan) {
+    Optional<Limit> failing = plan.boundBy().filter(limit -> limit.judged() && !limit.holds());
+    if (failing.isEmpty()) {
+      return plan.because();
+    }
+    Limit limit = failing.get();
+    return List.of(
+        Saying.of(
+            "nearest-miss",
+            limit.code(),
+            Arg.of(plan.setup()),
+            Arg.term("limit-" + limit.code()),
+            shown(limit.value()),
+            shown(limit.allowed()),
+            Arg.of(limit.probability().orElseThrow(), Unit.PERCENT)),
+        helps(limit.code()));
+  }
+
+  private static Arg shown(Figure figure) {
+    return Arg.of(figure.value(), figure.unit());
+  }
+
+  private static Saying helps(String limit) {
+    return switch (limit) {
+      case "wall-error" -> Saying.of("help-wall-error", limit);
+      case "finish" -> Saying.of("help-finish", limit);
+      case "chip-thickest" -> Saying.of("help-chip-thickest", limit);
+      case "chip-thinnest" -> Saying.of("help-chip-thinnest", limit);
+      case "stress" -> Saying.of("help-stress", limit);
+      case "power", "torque" -> Saying.of("help-power", limit);
+      case "holding-in-plane", "holding-lift" -> Saying.of("help-holding", limit);
+      case "axes-feed" -> Saying.of("help-axes-feed", limit);
+      default -> Saying.of("help-speed", limit);
+    };
+  }
+}

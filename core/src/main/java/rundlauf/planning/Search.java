@@ -1,0 +1,126 @@
+package rundlauf.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rundlauf.cutting.prediction.CutTask;
+import rundlauf.cutting.prediction.Limit;
+import rundlauf.cutting.prediction.Predicting;
+import rundlauf.cutting.prediction.Prediction;
+import rundlauf.cutting.prediction.Tried;
+import rundlauf.cutting.prediction.Trying;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+
+/** The quickest cut of a grid that keeps every limit, all tried with the same draws. */
+final class Search {
+  private final Grid grid;
+  private final List<GridCut> quickestFirst;
+  private final CutTask first;
+  private final Trying trying;
+  private final Draws draws;
+  private final int states;
+  private final Map<GridCut, Tried> tried = new LinkedHashMap<>();
+
+  private Search(Grid grid, CutTask task, Draws draws, int states) {
+    this.grid = grid;
+    this.quickestFirst = grid.quickestFirst();
+    this.first = task.with(quickestFirst.get(0).cut());
+    this.trying = Trying.of(first, draws, states);
+    this.draws = draws;
+    this.states = states;
+  }
+
+  /**
+   * What was found.
+   *
+   * @param keeps whether the cut keeps every judged limit; else it is the nearest miss
+   * @param boundBy of a cut that keeps all what fails in a heavier one; of a miss what fails
+   */
+  record Found(GridCut cut, Prediction prediction, boolean keeps, Optional<Limit> boundBy) {}
+
+  /**
+   * Searches a grid.
+   *
+   * @param task with any cut
+   * @param states joint draws that every cut is tried with
+   */
+  static Found in(Grid grid, CutTask task, Draws draws, int states, Work work) {
+    Search search = new Search(grid, task, draws, states);
+    return search.quickest(work).orElseGet(search::nearest);
+  }
+
+  private Optional<Found> quickest(Work work) {
+    for (GridCut cut : quickestFirst) {
+      work.check();
+      if (result(cut).passes()) {
+        Prediction prediction = predict(cut);
+        if (prediction.probability() >= Limit.ASKED) {
+          return Optional.of(new Found(cut, prediction, true, boundBy(cut, prediction)));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Tried result(GridCut cut) {
+    return tried.computeIfAbsent(cut, c -> trying.tried(c.cut()));
+  }
+
+  private Prediction predict(GridCut cut) {
+    return Predicting.predict(first.with(cut.cut()), draws, states);
+  }
+
+  /**
+   * Of the cuts one step heavier, the limit that fails most often in the one that would gain the
+   * most; where none of them fails, the limit that is kept with the least probability.
+   */
+  private Optional<Limit> boundBy(GridCut cut, Prediction prediction) {
+    return grid.heavier(cut).stream()
+        .sorted(Comparator.comparingDouble(GridCut::seconds))
+        .map(this::result)
+        .filter(result -> !result.passes())
+        .findFirst()
+        .flatMap(Search::mostFailed)
+        .flatMap(code -> limit(code, prediction))
+        .or(() -> leastLikely(prediction));
+  }
+
+  private static Optional<String> mostFailed(Tried result) {
+    return result.failures().entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey);
+  }
+
+  private static Optional<Limit> limit(String code, Prediction prediction) {
+    return prediction.limits().stream().filter(limit -> limit.code().equals(code)).findFirst();
+  }
+
+  private static Optional<Limit> leastLikely(Prediction prediction) {
+    return prediction.limits().stream()
+        .filter(Limit::judged)
+        .min(Comparator.comparingDouble(limit -> limit.probability().orElseThrow()));
+  }
+
+  /** The cut that kept all limits on the largest share of the draws; of several the least over. */
+  private Found nearest() {
+    double best = quickestFirst.stream().mapToDouble(cut -> kept(result(cut))).max().orElseThrow();
+    List<GridCut> equals = new ArrayList<>(quickestFirst);
+    equals.removeIf(cut -> kept(result(cut)) < best);
+    GridCut nearest =
+        equals.stream()
+            .min(Comparator.comparingDouble(cut -> trying.excess(cut.cut())))
+            .orElseThrow();
+    Prediction prediction = predict(nearest);
+    return new Found(nearest, prediction, false, leastLikely(prediction));
+  }
+
+  /** Share of the draws looked at that kept all limits. */
+  private static double kept(Tried result) {
+    int failed = result.failures().values().stream().mapToInt(Integer::intValue).sum();
+    return 1 - (double) failed / result.states();
+  }
+}
