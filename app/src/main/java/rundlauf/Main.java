@@ -9,15 +9,18 @@ import rundlauf.cli.CommandLines;
 import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
 import rundlauf.cli.DemoCommand;
+import rundlauf.cli.PlanCommand;
 import rundlauf.cli.PredictCommand;
 import rundlauf.cli.ReduceCommand;
 import rundlauf.files.DemoDisk;
 import rundlauf.files.DiskCuts;
+import rundlauf.files.DiskJobs;
 import rundlauf.files.DiskTrials;
 import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Work;
 import rundlauf.render.HtmlReport;
 import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PlanJob;
 import rundlauf.usecase.PredictCut;
 import rundlauf.usecase.PublishReport;
 import rundlauf.usecase.ReduceTrial;
@@ -50,8 +53,9 @@ public final class Main {
     var compareBench = new CompareBench(disk, Work.sequential());
     var compare = new CompareCommand(compareBench, console);
     var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
+    var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), Work.sequential()), console);
     var demo = new DemoCommand(demo(compareBench), console);
-    return CommandLines.run(List.of(demo, reduce, compare, predict), console, args);
+    return CommandLines.run(List.of(demo, reduce, compare, predict, plan), console, args);
   }
 
   private static ShowDemo demo(CompareBench compareBench) {

@@ -2,6 +2,8 @@ package rundlauf.cli;
 
 import java.util.List;
 import rundlauf.cutting.prediction.Prediction;
+import rundlauf.planning.JobPlan;
+import rundlauf.planning.SetupPlan;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
@@ -72,6 +74,12 @@ public enum Exit {
     boolean fails = found.limits().stream().anyMatch(limit -> limit.judged() && !limit.holds());
     boolean look = found.cautions().stream().anyMatch(s -> !SAID_OF_ALL.contains(s.code()));
     return fails || look ? LOOK : DONE;
+  }
+
+  /** How a plan ends: to be looked at where no setup will do, or one is on hold. */
+  static Exit of(JobPlan plan) {
+    boolean held = plan.setups().stream().anyMatch(SetupPlan::held);
+    return held || !plan.possible() ? LOOK : DONE;
   }
 
   private static boolean hasMainFigure(Reduced result) {
