@@ -20,6 +20,7 @@ import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Work;
 import rundlauf.render.HtmlReport;
 import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PlanBench;
 import rundlauf.usecase.PlanJob;
 import rundlauf.usecase.PredictCut;
 import rundlauf.usecase.PublishReport;
@@ -62,6 +63,7 @@ public final class Main {
     return new ShowDemo(
         new DemoDisk(),
         compareBench,
+        new PlanBench(Work.sequential()),
         folder -> new PublishReport(HtmlReport::write, new PublicationFolder(Path.of(folder))));
   }
 }

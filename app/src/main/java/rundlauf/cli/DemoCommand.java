@@ -5,10 +5,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import rundlauf.planning.JobOutcome;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
 import rundlauf.render.plain.ComparisonText;
+import rundlauf.render.plain.PlanText;
 import rundlauf.usecase.ShowDemo;
 
 /** {@code demo}: the invented bench laid out, side by side, and its report. */
@@ -40,6 +42,9 @@ public final class DemoCommand implements Callable<Integer> {
   private Answers.Answer answer(ShowDemo.Shown shown) {
     StringBuilder text = new StringBuilder(ComparisonText.of(shown.comparison()).stripTrailing());
     text.append('\n');
+    for (JobOutcome job : shown.jobs()) {
+      text.append('\n').append(PlanText.ranking(job));
+    }
     say(text, Saying.of("demo-bench-lies", "", Arg.of(shown.laid().bench())));
     say(text, Saying.of("demo-report-lies", "", Arg.of(shown.report())));
     if (!noServe) {

@@ -1,6 +1,8 @@
 package rundlauf.usecase;
 
+import java.util.List;
 import java.util.function.Function;
+import rundlauf.planning.JobOutcome;
 import rundlauf.report.BenchReport;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Report;
@@ -23,12 +25,13 @@ public final class PublishReport {
   }
 
   /**
-   * Publishes the report; a trial that was refused stands in it with its refusal.
+   * Publishes the report; a trial or a job that was refused stands in it with its refusal.
    *
+   * @param jobs of the bench, as they were planned; none: the report is without them
    * @return where the page lies
    * @throws rundlauf.quantity.Refused when the page cannot be kept
    */
-  public String publish(BenchResults results) {
-    return publication.keep(PAGE, page.apply(BenchReport.of(results)));
+  public String publish(BenchResults results, List<JobOutcome> jobs) {
+    return publication.keep(PAGE, page.apply(BenchReport.of(results, jobs)));
   }
 }

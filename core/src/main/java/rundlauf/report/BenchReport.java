@@ -3,7 +3,7 @@ package rundlauf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import rundlauf.planning.JobPlan;
+import rundlauf.planning.JobOutcome;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 
@@ -23,9 +23,9 @@ public final class BenchReport {
    * The whole report: cautions, side by side, jobs, differences, each setup, what was typed,
    * methods.
    *
-   * @param plans of the bench's jobs
+   * @param jobs of the bench, as they were planned
    */
-  public static Report of(BenchResults results, List<JobPlan> plans) {
+  public static Report of(BenchResults results, List<JobOutcome> jobs) {
     List<Sheet> sheets = new ArrayList<>();
     String file = results.bench().file();
     String folder = file.substring(0, file.lastIndexOf('/') + 1);
@@ -35,14 +35,14 @@ public final class BenchReport {
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
     sections.add(SideBySide.section(results, sheets));
-    JobsSection.section(results.bench(), plans).ifPresent(sections::add);
+    JobsSection.section(results.bench(), jobs).ifPresent(sections::add);
     sections.add(Differences.section(results, sheets));
     for (int i = 0; i < results.bench().setups().size(); i++) {
       sections.add(SetupSection.section(results, sheets, i));
     }
     SetupSection.others(results, sheets).ifPresent(sections::add);
     sections.add(AsTyped.section(sheets));
-    sections.add(Methods.section(sheets, !plans.isEmpty()));
+    sections.add(Methods.section(sheets, !jobs.isEmpty()));
     Saying title = Saying.of("report-title", "", Arg.of(results.bench().name()));
     return new Report(title, notices(results), sections);
   }

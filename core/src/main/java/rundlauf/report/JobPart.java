@@ -34,12 +34,16 @@ final class JobPart {
       CutPart.section(plan.setups().get(i), cutId(number, i)).ifPresent(cuts::add);
     }
     Saying heading = Saying.of("report-name", "", Arg.of(plan.job().name()));
-    return new Section("job-" + number, heading, blocks, cuts);
+    return new Section(id(number), heading, blocks, cuts);
+  }
+
+  static String id(int job) {
+    return "job-" + job;
   }
 
   /** Id of the section that tells of a setup's cut. */
   static String cutId(int job, int setup) {
-    return "job-" + job + "-" + (setup + 1);
+    return id(job) + "-" + (setup + 1);
   }
 
   /** The section of the setup itself, where the bench has it. */

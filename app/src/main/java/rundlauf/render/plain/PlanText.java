@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rundlauf.cutting.prediction.Prediction;
+import rundlauf.planning.JobOutcome;
 import rundlauf.planning.JobPlan;
 import rundlauf.planning.SetupPlan;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Format;
+import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.render.Sentences;
@@ -29,10 +31,15 @@ public final class PlanText {
     return sheet.text();
   }
 
-  /** The job and its ranking alone, a line for each setup. */
-  public static String ranking(JobPlan plan) {
+  /** The job and its ranking alone, a line for each setup; of a refused one why. */
+  public static String ranking(JobOutcome job) {
     var sheet = new Sheet(List.of());
-    ranking(sheet, plan);
+    if (job instanceof JobOutcome.Planned planned) {
+      ranking(sheet, planned.plan());
+    } else {
+      Refused refused = ((JobOutcome.Unplannable) job).refused();
+      sheet.paragraph(Sentences.refusal(refused).line());
+    }
     return sheet.text();
   }
 
