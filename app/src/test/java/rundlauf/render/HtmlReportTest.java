@@ -9,7 +9,7 @@ import rundlauf.report.BenchReport;
 
 class HtmlReportTest {
   private static String html() {
-    return HtmlReport.write(BenchReport.of(InventedBench.results()));
+    return HtmlReport.write(BenchReport.of(InventedBench.results(), InventedJobs.outcomes()));
   }
 
   @Test

@@ -19,8 +19,10 @@ import rundlauf.files.DiskTrials;
 import rundlauf.files.PublicationFolder;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.planning.Planning;
 import rundlauf.report.BenchReport;
 import rundlauf.usecase.CompareBench;
+import rundlauf.usecase.PlanBench;
 import rundlauf.usecase.PublishReport;
 
 /** The report as its reader meets it: in a browser, on a phone and a desk, without a network. */
@@ -45,7 +47,8 @@ class ReportInBrowserTest {
   @BeforeAll
   static void open() throws Exception {
     page = folder.resolve("report.html");
-    String html = HtmlReport.write(BenchReport.of(InventedBench.results()));
+    String html =
+        HtmlReport.write(BenchReport.of(InventedBench.results(), InventedJobs.outcomes()));
     Files.writeString(page, html);
     browser = Browser.open(folder.resolve("profile"));
   }
@@ -75,8 +78,9 @@ class ReportInBrowserTest {
         new CompareBench(new DiskTrials(), Work.sequential())
             .compare("../demo/bench", few)
             .results();
+    var jobs = new PlanBench(Work.sequential()).plan(results, few, Planning.STATES);
     var demo = new PublishReport(HtmlReport::write, new PublicationFolder(folder.resolve("demo")));
-    browser.show(Path.of(demo.publish(results)), 360, true);
+    browser.show(Path.of(demo.publish(results, jobs)), 360, true);
     assertThat((Long) browser.ask(WIDER)).isLessThanOrEqualTo(0);
     assertThat(browser.console()).isEmpty();
     assertThat(browser.requests()).isEmpty();
@@ -98,7 +102,7 @@ class ReportInBrowserTest {
   void everyChartIsDrawnAndNamed() {
     browser.show(page, DESK, false);
     assertThat(strings("return [...document.querySelectorAll('.chart')].map(c => c.id)"))
-        .hasSize(12);
+        .hasSize(16);
     assertThat(
             strings(
                 "return [...document.querySelectorAll('.plot')].filter(p => {"
@@ -134,7 +138,7 @@ class ReportInBrowserTest {
     browser.show(page, DESK, false);
     String data = (String) browser.ask("return document.getElementById('charts').textContent");
     JsonNode charts = new ObjectMapper().readTree(data);
-    assertThat(charts).hasSize(12);
+    assertThat(charts).hasSize(16);
     for (JsonNode chart : charts) {
       List<BigDecimal> told = numbersOfTable(chart.get("id").asText());
       assertThat(told).as(chart.get("id").asText()).containsAll(readings(chart)).isNotEmpty();
@@ -144,6 +148,14 @@ class ReportInBrowserTest {
   /** The numbers that were read, as the chart has them. */
   private static List<BigDecimal> readings(JsonNode chart) {
     List<BigDecimal> numbers = new ArrayList<>();
+    for (JsonNode row : chart.path("rows")) {
+      row.get("forces").forEach(n -> numbers.add(plain(n.asText())));
+    }
+    for (JsonNode tooth : chart.path("teeth")) {
+      for (String end : List.of("chip", "low", "high")) {
+        numbers.add(plain(tooth.get(end).asText()));
+      }
+    }
     for (String row : List.of("angles", "readings", "settings")) {
       chart.path(row).forEach(n -> numbers.add(plain(n.asText())));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rundlauf.files.DemoBenchFiles;
@@ -31,7 +32,8 @@ class PublishReportTest {
   private static String publish(String bench, Path out) {
     var results =
         new CompareBench(new DiskTrials(), Work.sequential()).compare(bench, FEW).results();
-    return new PublishReport(HtmlReport::write, new PublicationFolder(out)).publish(results);
+    return new PublishReport(HtmlReport::write, new PublicationFolder(out))
+        .publish(results, List.of());
   }
 
   @Test
