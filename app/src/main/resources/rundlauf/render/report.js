@@ -147,7 +147,7 @@
     series: [
       { type: "bar", barMaxWidth: 60, itemStyle: { color: colour("bar") }, data: c.teeth.map((t) => t.chip),
         tooltip: { formatter: (p) => p.name + ": " + p.value + " µm" } },
-      { type: "custom", silent: true, z: 3, data: c.teeth.map((t, i) => [i, t.low, t.high]),
+      { type: "custom", silent: true, z: 3, encode: { x: 0, y: [1, 2] }, data: c.teeth.map((t, i) => [i, t.low, t.high]),
         renderItem: (params, api) => {
           const [x, low] = api.coord([api.value(0), api.value(1)]);
           const high = api.coord([api.value(0), api.value(2)])[1];

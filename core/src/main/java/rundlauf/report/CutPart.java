@@ -87,7 +87,7 @@ final class CutPart {
     for (String name : List.of("limit", "value", "allowed", "margin", "holds")) {
       columns.add(Table.heading("report-margin-column-" + name));
     }
-    Arg together = Arg.of(best.probability(), Unit.PERCENT);
+    Arg together = Arg.of(Math.round(100 * best.probability()));
     Saying caption = Saying.of("report-margins", "", together);
     return Table.of(caption, columns, rows, Table.Kind.FIGURES);
   }

@@ -32,7 +32,26 @@ record Outcomes(List<CutOutcome> fine, List<CutOutcome> coarse, List<CutOutcome>
   }
 
   Figure figure(Unit unit, ToDoubleFunction<CutOutcome> of, Spread spread) {
-    return spread.figure(unit, values(fine, of), values(coarse, of), values(drawn, of));
+    return figure(unit, List.of(of), of, spread);
+  }
+
+  /**
+   * A figure whose centre is that of several values.
+   *
+   * @param central what the centre is taken over
+   * @param of the drawn values
+   */
+  Figure figure(
+      Unit unit,
+      List<ToDoubleFunction<CutOutcome>> central,
+      ToDoubleFunction<CutOutcome> of,
+      Spread spread) {
+    return spread.figure(unit, all(fine, central), all(coarse, central), values(drawn, of));
+  }
+
+  private static double[] all(
+      List<CutOutcome> outcomes, List<ToDoubleFunction<CutOutcome>> several) {
+    return several.stream().flatMapToDouble(of -> outcomes.stream().mapToDouble(of)).toArray();
   }
 
   /** By how much fine steps move a value. */

@@ -87,17 +87,35 @@ public final class Predicting {
       List<Reading> readings, Outcomes from, Map<String, List<Saying>> assumed) {
     List<ToothFigures> teeth = new ArrayList<>();
     for (int k = 1; k <= task.cutter().teeth(); k++) {
-      List<Reading> tooth = CutReadings.tooth(task, k);
-      teeth.add(
-          new ToothFigures(
-              k, figure(tooth.get(0), from, assumed), figure(tooth.get(1), from, assumed)));
+      teeth.add(new ToothFigures(k, tooth(k, 0, from, assumed), tooth(k, 1, from, assumed)));
     }
     Map<String, Figure> byPath = new LinkedHashMap<>();
     readings.forEach(r -> byPath.put(r.path(), figure(r, from, assumed)));
     return new CutFigures(teeth, byPath);
   }
 
+  /**
+   * A figure of one tooth. Where nobody knows how they stand, all teeth are alike, and the centre
+   * is that of all of them at all places.
+   */
+  private Figure tooth(int k, int which, Outcomes from, Map<String, List<Saying>> assumed) {
+    Reading own = CutReadings.tooth(task, k).get(which);
+    if (!HeldStates.placeOpen(task.setup())) {
+      return figure(own, List.of(own), from, assumed);
+    }
+    List<Reading> all = new ArrayList<>();
+    for (int j = 1; j <= task.cutter().teeth(); j++) {
+      all.add(CutReadings.tooth(task, j).get(which));
+    }
+    return figure(own, all, from, assumed);
+  }
+
   private Figure figure(Reading reading, Outcomes from, Map<String, List<Saying>> assumed) {
+    return figure(reading, List.of(reading), from, assumed);
+  }
+
+  private Figure figure(
+      Reading reading, List<Reading> alike, Outcomes from, Map<String, List<Saying>> assumed) {
     if (reading.missing().isPresent()) {
       return new Missing(reading.unit(), reading.missing().get());
     }
@@ -105,7 +123,8 @@ public final class Predicting {
     if (!beneath.isEmpty()) {
       assumed.put(reading.path(), beneath);
     }
-    return from.figure(reading.unit(), reading.of(), spread);
+    return from.figure(
+        reading.unit(), alike.stream().map(Reading::of).toList(), reading.of(), spread);
   }
 
   private List<Saying> cautions(Limits limits, boolean runoutKnown) {
@@ -128,8 +147,10 @@ public final class Predicting {
   }
 
   private static Saying fails(Limit limit) {
+    boolean likely = limit.margin().value() >= 0;
+    String code = likely ? "limit-unsure" : "limit-fails";
     return Saying.of(
-        limit.atLeast() ? "limit-fails-least" : "limit-fails",
+        limit.atLeast() ? code + "-least" : code,
         limit.code(),
         Arg.term("limit-" + limit.code()),
         Arg.of(limit.value().value(), limit.value().unit()),

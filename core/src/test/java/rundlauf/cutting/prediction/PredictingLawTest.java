@@ -273,6 +273,15 @@ class PredictingLawTest {
   }
 
   @Test
+  void whereNobodyKnowsHowTheyStandAllTeethAreAlike() {
+    MadeTask made = new MadeTask();
+    made.firstTooth = MadeTask.anywhere(MadeTask.DRAWS);
+    CutFigures found = made.predicted().figures();
+    assertThat(found.teeth().get(0).peak().value()).isEqualTo(found.teeth().get(1).peak().value());
+    assertThat(found.teeth().get(0).share().value()).isCloseTo(0.5, within(1e-6));
+  }
+
+  @Test
   void typedLimitsOfCutterAndCutCount() {
     MadeTask made = rigid();
     made.cut =
