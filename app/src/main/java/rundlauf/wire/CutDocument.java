@@ -16,6 +16,8 @@ import rundlauf.quantity.Saying;
 /** The JSON document of a predicted cut. */
 public final class CutDocument {
   private static final String CHIP = "chip.";
+  private static final String TEETH_CUTTING = CHIP + "teethCutting";
+  private static final String STABLE = "stability.probabilityStable";
 
   private CutDocument() {}
 
@@ -81,13 +83,38 @@ public final class CutDocument {
               .byPath()
               .forEach(
                   (path, figure) -> {
-                    if (path.startsWith(CHIP)) {
+                    if (path.equals(TEETH_CUTTING)) {
+                      count(json, figure);
+                    } else if (path.startsWith(CHIP)) {
                       json.figure(path.substring(CHIP.length()), figure, of(assumed, path));
                     }
                   });
         });
-    Nested.write(
-        json, rest, (name, path) -> json.figure(name, figures.at(path), of(assumed, path)));
+    Nested.write(json, rest, (name, path) -> leaf(json, name, path, figures, assumed));
+  }
+
+  /** A probability is bare; one that cannot be had says why beside it. */
+  private static void leaf(
+      JsonLine json,
+      String name,
+      String path,
+      CutFigures figures,
+      Map<String, List<Saying>> assumed) {
+    if (path.equals(STABLE) && figures.at(path) instanceof Missing missing) {
+      json.nothing(name);
+      json.why("why", missing.why());
+    } else {
+      json.figure(name, figures.at(path), of(assumed, path));
+    }
+  }
+
+  /** A count is bare; where it cannot be had it says why. */
+  private static void count(JsonLine json, Figure figure) {
+    if (figure.known()) {
+      json.count("teethCutting", Math.round(figure.value()));
+    } else {
+      json.figure("teethCutting", figure);
+    }
   }
 
   private static void tooth(
