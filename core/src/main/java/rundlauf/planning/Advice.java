@@ -2,6 +2,7 @@ package rundlauf.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rundlauf.cutting.prediction.Limit;
 import rundlauf.quantity.Arg;
@@ -58,16 +59,19 @@ final class Advice {
             shown(limit.value()),
             shown(limit.allowed()),
             Arg.of(limit.probability().orElseThrow(), Unit.PERCENT)),
-        helps(limit.code()));
+        helps(limit.code(), plan));
   }
 
   private static Arg shown(Figure figure) {
     return Arg.of(figure.value(), figure.unit());
   }
 
-  private static Saying helps(String limit) {
+  private static Saying helps(String limit, SetupPlan plan) {
     return switch (limit) {
-      case "wall-error" -> Saying.of("help-wall-error", limit);
+      case "wall-error" ->
+          cutsTooFar(plan)
+              ? Saying.of("help-wall-cut-too-far", limit)
+              : Saying.of("help-wall-left-standing", limit);
       case "finish" -> Saying.of("help-finish", limit);
       case "chip-thickest" -> Saying.of("help-chip-thickest", limit);
       case "chip-thinnest" -> Saying.of("help-chip-thinnest", limit);
@@ -77,5 +81,17 @@ final class Advice {
       case "axes-feed" -> Saying.of("help-axes-feed", limit);
       default -> Saying.of("help-speed", limit);
     };
+  }
+
+  /** Whether the wall's error is that too much is taken off, as runout does. */
+  private static boolean cutsTooFar(SetupPlan plan) {
+    Map<String, Figure> figures = plan.best().orElseThrow().figures().byPath();
+    return figures.entrySet().stream()
+            .filter(entry -> entry.getKey().startsWith("deflection.wallError"))
+            .map(Map.Entry::getValue)
+            .filter(Figure::known)
+            .mapToDouble(Figure::value)
+            .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a)
+        < 0;
   }
 }

@@ -22,6 +22,8 @@ final class Grid {
   /** Shallowest pass, over the diameter; our choice: below it a cut is all rubbing and feed. */
   private static final double SHALLOWEST = 0.02;
 
+  private static final double PAST_THE_END = 1.05;
+
   private final CutterInUse cutter;
   private final List<Way> ways;
   private final Samples speeds;
@@ -91,8 +93,8 @@ final class Grid {
   }
 
   /**
-   * Every cut that is one step heavier: wider, deeper, fed faster, turned faster. Past the last
-   * speed and the last feed a step goes on as the one before it.
+   * Every cut that is one step heavier: wider, deeper, fed faster, turned faster; the last speed
+   * and the last feed are stepped past by a little, to see what stands there.
    */
   List<GridCut> heavier(GridCut cut) {
     GridCut.At at = cut.at();
@@ -133,13 +135,9 @@ final class Grid {
     return new GridCut(cut, new SetupPlan.Passes(passes, way.wide()), seconds, at);
   }
 
-  /** A value of the list, or one step past its end: where it has one value, a tenth more. */
+  /** A value of the list, or one just past its end. */
   private static double step(Samples values, int at) {
     int last = values.size() - 1;
-    if (at <= last) {
-      return values.get(at);
-    }
-    double ratio = last > 0 ? values.get(last) / values.get(last - 1) : 1.1;
-    return values.get(last) * ratio;
+    return at <= last ? values.get(at) : values.get(last) * PAST_THE_END;
   }
 }

@@ -12,4 +12,10 @@ import rundlauf.cutting.prediction.CutAsked;
 record GridCut(CutAsked cut, SetupPlan.Passes passes, double seconds, At at) {
   /** Indices: greater is heavier. */
   record At(int way, int speed, int feed, int deep) {}
+
+  boolean isButForSpeed(GridCut other) {
+    return at.way() == other.at.way()
+        && at.feed() == other.at.feed()
+        && at.deep() == other.at.deep();
+  }
 }

@@ -17,6 +17,12 @@ import rundlauf.maths.Work;
 
 /** The quickest cut of a grid that keeps every limit, all tried with the same draws. */
 final class Search {
+  /** Cuts that a nearest miss is chosen from by all draws; our choice. */
+  private static final int SHORTLIST = 6;
+
+  /** Probabilities closer than this are the same to a hundred draws or so; our choice. */
+  private static final double SAME_ODDS = 0.03;
+
   private final Grid grid;
   private final List<GridCut> quickestFirst;
   private final CutTask first;
@@ -24,6 +30,7 @@ final class Search {
   private final Draws draws;
   private final int states;
   private final Map<GridCut, Tried> tried = new LinkedHashMap<>();
+  private final Map<GridCut, Double> through = new LinkedHashMap<>();
 
   private Search(Grid grid, CutTask task, Draws draws, int states) {
     this.grid = grid;
@@ -105,22 +112,37 @@ final class Search {
         .min(Comparator.comparingDouble(limit -> limit.probability().orElseThrow()));
   }
 
-  /** The cut that kept all limits on the largest share of the draws; of several the least over. */
+  /**
+   * The cut that keeps all limits on the most draws, out of those that were looked at longest
+   * before they were given up, of these the ones least over their limits; of cuts that the draws
+   * cannot tell apart the quickest.
+   */
   private Found nearest() {
-    double best = quickestFirst.stream().mapToDouble(cut -> kept(result(cut))).max().orElseThrow();
-    List<GridCut> equals = new ArrayList<>(quickestFirst);
-    equals.removeIf(cut -> kept(result(cut)) < best);
+    List<GridCut> longest = new ArrayList<>(quickestFirst);
+    longest.sort(Comparator.comparingInt(cut -> -result(cut).states()));
+    int least = result(longest.get(Math.min(SHORTLIST, longest.size()) - 1)).states();
+    longest.removeIf(cut -> result(cut).states() < least);
+    Map<GridCut, Double> excess = new LinkedHashMap<>();
+    longest.forEach(cut -> excess.put(cut, trying.excess(cut.cut())));
+    List<GridCut> shortlist =
+        longest.stream()
+            .sorted(
+                Comparator.<GridCut>comparingInt(cut -> -result(cut).states())
+                    .thenComparing(excess::get))
+            .limit(SHORTLIST)
+            .flatMap(cut -> quickestFirst.stream().filter(cut::isButForSpeed))
+            .toList();
+    double best = shortlist.stream().mapToDouble(this::probability).max().orElseThrow();
     GridCut nearest =
-        equals.stream()
-            .min(Comparator.comparingDouble(cut -> trying.excess(cut.cut())))
+        shortlist.stream()
+            .filter(cut -> probability(cut) >= best - SAME_ODDS)
+            .min(Comparator.comparingDouble(GridCut::seconds))
             .orElseThrow();
     Prediction prediction = predict(nearest);
     return new Found(nearest, prediction, false, leastLikely(prediction));
   }
 
-  /** Share of the draws looked at that kept all limits. */
-  private static double kept(Tried result) {
-    int failed = result.failures().values().stream().mapToInt(Integer::intValue).sum();
-    return 1 - (double) failed / result.states();
+  private double probability(GridCut cut) {
+    return through.computeIfAbsent(cut, c -> trying.triedThrough(c.cut()).probability());
   }
 }

@@ -60,6 +60,20 @@ final class CutOutcome {
     return new CutOutcome(state, feedback, COARSE, Optional.of(bending));
   }
 
+  /**
+   * The same cut at another speed: chips, forces and bending hang on the feed of a tooth alone, so
+   * what was worked out of them stays.
+   *
+   * @param other the state, but for its speed the same
+   */
+  CutOutcome at(CutState other) {
+    CutOutcome outcome = new CutOutcome(other, feedback, angles, bending);
+    outcome.turn = turn;
+    outcome.bend = bend;
+    outcome.unsettled = unsettled;
+    return outcome;
+  }
+
   CutState state() {
     return state;
   }
