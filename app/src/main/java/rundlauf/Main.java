@@ -54,7 +54,7 @@ public final class Main {
     var compareBench = new CompareBench(disk, Work.sequential());
     var compare = new CompareCommand(compareBench, console);
     var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
-    var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), Work.sequential()), console);
+    var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Threads()), console);
     var demo = new DemoCommand(demo(compareBench), console);
     return CommandLines.run(List.of(demo, reduce, compare, predict, plan), console, args);
   }
@@ -63,7 +63,7 @@ public final class Main {
     return new ShowDemo(
         new DemoDisk(),
         compareBench,
-        new PlanBench(Work.sequential()),
+        new PlanBench(new Threads()),
         folder -> new PublishReport(HtmlReport::write, new PublicationFolder(Path.of(folder))));
   }
 }

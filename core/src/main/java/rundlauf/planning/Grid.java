@@ -108,6 +108,21 @@ final class Grid {
     return all;
   }
 
+  /** The same cut one step shallower, and one step narrower, where there are such. */
+  List<GridCut> lighter(GridCut cut) {
+    GridCut.At at = cut.at();
+    List<GridCut> all = new ArrayList<>();
+    if (at.deep() > 0) {
+      all.add(at(new GridCut.At(at.way(), at.speed(), at.feed(), at.deep() - 1)));
+    }
+    boolean same =
+        at.way() > 0 && ways.get(at.way() - 1).operation() == ways.get(at.way()).operation();
+    if (same) {
+      all.add(at(new GridCut.At(at.way() - 1, at.speed(), at.feed(), at.deep())));
+    }
+    return all;
+  }
+
   private Optional<GridCut> wider(GridCut.At at) {
     int next = at.way() + 1;
     boolean same =

@@ -23,6 +23,11 @@ final class Search {
   /** Probabilities closer than this are the same to a hundred draws or so; our choice. */
   private static final double SAME_ODDS = 0.03;
 
+  /** Over its limit by so much of it on the draws that fail most, a cut is hopeless; our choice. */
+  private static final double HOPELESS = 1;
+
+  private static final Tried NOT_TRIED = new Tried(0, 0, Map.of());
+
   private final Grid grid;
   private final List<GridCut> quickestFirst;
   private final CutTask first;
@@ -73,8 +78,21 @@ final class Search {
     return Optional.empty();
   }
 
+  /** How a cut fares; one that is deeper or wider than a hopeless one is not tried. */
   private Tried result(GridCut cut) {
-    return tried.computeIfAbsent(cut, c -> trying.tried(c.cut()));
+    Tried known = tried.get(cut);
+    if (known == null) {
+      known =
+          grid.lighter(cut).stream().anyMatch(this::hopeless) ? NOT_TRIED : trying.tried(cut.cut());
+      tried.put(cut, known);
+    }
+    return known;
+  }
+
+  /** Whether a cut is so far past a limit that a heavier one of its kind will not come back. */
+  private boolean hopeless(GridCut cut) {
+    Tried result = result(cut);
+    return result == NOT_TRIED || (!result.passes() && trying.excess(cut.cut()) > HOPELESS);
   }
 
   private Prediction predict(GridCut cut) {
