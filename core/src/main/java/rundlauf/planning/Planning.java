@@ -41,10 +41,11 @@ public final class Planning {
 
   private static List<Saying> cautions(JobTask task) {
     List<Saying> cautions = new ArrayList<>();
-    if (task.feature() == Feature.DRILL) {
-      return List.of(Saying.of("drilling-not-predicted", "feature", Arg.of(task.job().name())));
-    }
     cautions.add(Saying.of("chatter-not-examined", "stability"));
+    if (task.feature() == Feature.DRILL) {
+      cautions.add(Saying.of("drilling-not-predicted", "feature", Arg.of(task.job().name())));
+      return cautions;
+    }
     cautions.add(
         task.length().isPresent()
             ? Saying.of("time-of-passes-only", "time")

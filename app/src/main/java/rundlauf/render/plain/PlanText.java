@@ -1,8 +1,10 @@
 package rundlauf.render.plain;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobOutcome;
@@ -46,9 +48,22 @@ public final class PlanText {
   private static void ranking(Sheet sheet, JobPlan plan) {
     sheet.paragraph(sheet.word("plan-title", Arg.of(plan.job().name())));
     sheet.paragraph(sheet.word(plan.possible() ? "plan-possible" : "plan-none-will-do"));
+    Map<String, List<String>> without = new LinkedHashMap<>();
     for (SetupPlan one : plan.setups()) {
-      sheet.row(one.setup(), line(sheet, one));
+      if (one.held() || one.best().isPresent()) {
+        sheet.row(one.setup(), line(sheet, one));
+      } else {
+        without.computeIfAbsent(reason(sheet, one), r -> new ArrayList<>()).add(one.setup());
+      }
     }
+    without.forEach((reason, names) -> sheet.bullet(String.join(", ", names) + ": " + reason));
+  }
+
+  /** Why nothing could be tried on a setup. */
+  private static String reason(Sheet sheet, SetupPlan one) {
+    return one.because().isEmpty()
+        ? sheet.word("no-cut-tried")
+        : Sentences.text(one.because().get(one.because().size() - 1));
   }
 
   /** How one setup stands to the job, in a few words. */
@@ -56,25 +71,24 @@ public final class PlanText {
     if (one.held()) {
       return sheet.word("plan-held");
     }
-    Optional<Prediction> best = one.best();
-    if (best.isEmpty()) {
-      return one.because().isEmpty()
-          ? sheet.word("no-cut-tried")
-          : Sentences.text(one.because().get(0));
-    }
-    Arg odds = CutText.odds(best.get().probability());
+    Prediction best = one.best().orElseThrow();
+    Arg odds = CutText.odds(best.probability());
     Arg bound =
         one.boundBy().map(limit -> Arg.term("limit-" + limit.code())).orElse(Arg.term("nothing"));
     if (!one.feasible()) {
       return sheet.word("plan-line-miss", bound, odds);
     }
     String code = one.recommended() ? "plan-line" : "plan-line-not-inspected";
-    Arg time = Arg.of(one.time().map(t -> minutes(t)).orElse("-"));
+    Arg time = Arg.of(one.time().map(t -> clock(t)).orElse("-"));
     return sheet.word(code, time, odds, bound);
   }
 
-  private static String minutes(double seconds) {
-    return Format.amount(seconds, Unit.MINUTE);
+  /** Short times in seconds, long ones in minutes, to what a shop clock shows. */
+  private static String clock(double seconds) {
+    boolean brief = seconds < 2 * Unit.MINUTE.toSi(1);
+    Unit unit = brief ? Unit.SECOND : Unit.MINUTE;
+    double shown = unit.fromSi(seconds);
+    return Format.rounded(shown, shown < 10 ? 1 : 10) + " " + unit.printed();
   }
 
   /** A setup's cut with its limits. */
