@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rundlauf.Ran;
@@ -58,6 +59,17 @@ class OutputFrozenTest {
     String pretty =
         json.writerWithDefaultPrettyPrinter().writeValueAsString(json.readTree(ran.out())) + "\n";
     same(json.readTree(ran.out()), json.readTree(kept(input + ".json", pretty)), "");
+  }
+
+  @Test
+  void planIsAsItWas() throws IOException {
+    String[] plan = {"plan", "board isolation", "--bench", "../demo/bench"};
+    Ran text = Ran.of(plan);
+    assertThat(text.out()).isEqualTo(kept("plan.txt", text.out()));
+    var json = new ObjectMapper();
+    JsonNode now = json.readTree(Ran.of(plan[0], plan[1], plan[2], plan[3], "--json").out());
+    String pretty = json.writerWithDefaultPrettyPrinter().writeValueAsString(now) + "\n";
+    same(now, json.readTree(kept("plan.json", pretty)), "");
   }
 
   private static void same(JsonNode now, JsonNode before, String at) {

@@ -109,7 +109,8 @@ public record Job(
   private static Optional<Quantity> wallShare(Section s) {
     Optional<Quantity> share = s.quantity("wall-share", Dimension.NUMBER, Bound.POSITIVE);
     if (share.isPresent() && share.get().si() > 1) {
-      throw Refused.at(s.place("wall-share"), "wall-share-over-one", s.typed("wall-share"));
+      Place place = s.place("wall-share");
+      throw Refused.at(place, "wall-share-over-one", s.typed("wall-share"));
     }
     return share;
   }
