@@ -12,6 +12,7 @@ import rundlauf.cli.DemoCommand;
 import rundlauf.cli.PlanCommand;
 import rundlauf.cli.PredictCommand;
 import rundlauf.cli.ReduceCommand;
+import rundlauf.devices.Processors;
 import rundlauf.files.DemoDisk;
 import rundlauf.files.DiskCuts;
 import rundlauf.files.DiskJobs;
@@ -54,7 +55,7 @@ public final class Main {
     var compareBench = new CompareBench(disk, Work.sequential());
     var compare = new CompareCommand(compareBench, console);
     var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
-    var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Threads()), console);
+    var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Processors()), console);
     var demo = new DemoCommand(demo(compareBench), console);
     return CommandLines.run(List.of(demo, reduce, compare, predict, plan), console, args);
   }
@@ -63,7 +64,7 @@ public final class Main {
     return new ShowDemo(
         new DemoDisk(),
         compareBench,
-        new PlanBench(new Threads()),
+        new PlanBench(new Processors()),
         folder -> new PublishReport(HtmlReport::write, new PublicationFolder(Path.of(folder))));
   }
 }

@@ -1,4 +1,4 @@
-package rundlauf;
+package rundlauf.devices;
 
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
@@ -7,7 +7,7 @@ import java.util.function.Function;
 import rundlauf.maths.Work;
 
 /** Runs the parts of long work side by side, as many at a time as there are processors. */
-final class Threads implements Work {
+public final class Processors implements Work {
   private final ForkJoinPool pool = new ForkJoinPool(Runtime.getRuntime().availableProcessors());
 
   /** Parts may have parts of their own: whoever waits for some runs others meanwhile. */
@@ -16,7 +16,7 @@ final class Threads implements Work {
     if (ForkJoinTask.getPool() == pool) {
       return all(items, f);
     }
-    return pool.invoke(ForkJoinTask.adapt(() -> Threads.<T, R>all(items, f)));
+    return pool.invoke(ForkJoinTask.adapt(() -> Processors.<T, R>all(items, f)));
   }
 
   private static <T, R> List<R> all(List<T> items, Function<? super T, ? extends R> f) {
