@@ -132,9 +132,9 @@ public final class CutDocument {
   /** A limit, judged or not. */
   static void limit(JsonLine json, Limit limit) {
     json.text("limit", limit.code());
-    json.figure("value", limit.value(), limit.assumed());
-    json.figure("allowed", limit.allowed());
-    json.figure("margin", limit.margin());
+    json.figure("value", limit.value(), limit.assumedOfValue());
+    json.figure("allowed", limit.allowed(), limit.assumedOfAllowed());
+    json.figure("margin", limit.margin(), limit.assumed());
     if (limit.judged()) {
       json.number("probability", limit.probability().orElseThrow());
       json.truth("holds", limit.holds());

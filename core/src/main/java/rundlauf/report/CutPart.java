@@ -78,9 +78,11 @@ final class CutPart {
       rows.add(
           Row.of(
               new Cell.Said(RankingTable.name(limit)),
-              RankingTable.predicted(limit.value(), limit),
-              RankingTable.predicted(limit.allowed(), limit),
-              limit.judged() ? RankingTable.predicted(limit.margin(), limit) : new Cell.Blank(),
+              RankingTable.predicted(limit.value(), limit.assumedOfValue()),
+              RankingTable.predicted(limit.allowed(), limit.assumedOfAllowed()),
+              limit.judged()
+                  ? RankingTable.predicted(limit.margin(), limit.assumed())
+                  : new Cell.Blank(),
               verdict(limit)));
     }
     List<Cell> columns = new ArrayList<>();

@@ -69,12 +69,12 @@ final class RankingTable {
     return best.limits().stream()
         .filter(limit -> limit.code().equals("wall-error"))
         .findFirst()
-        .<Cell>map(limit -> predicted(limit.value(), limit))
+        .<Cell>map(limit -> predicted(limit.value(), limit.assumedOfValue()))
         .orElse(new Cell.Blank());
   }
 
-  static Cell predicted(Figure figure, Limit limit) {
-    return new Cell.Predicted(figure, !limit.assumed().isEmpty());
+  static Cell predicted(Figure figure, List<Saying> assumed) {
+    return new Cell.Predicted(figure, !assumed.isEmpty());
   }
 
   static Saying name(Limit limit) {

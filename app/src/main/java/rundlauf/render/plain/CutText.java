@@ -86,7 +86,6 @@ public final class CutText {
   }
 
   private static String limit(Sheet sheet, Limit limit) {
-    String mark = limit.assumed().isEmpty() ? "" : " " + sheet.word("mark-assumed");
     if (!limit.judged()) {
       String value = limit.value() instanceof Missing ? "" : sheet.value(limit.value()) + ": ";
       return value + sheet.word("limit-not-judged", Arg.of(Sentences.text(limit.why())));
@@ -94,10 +93,14 @@ public final class CutText {
     String code = limit.holds() ? "limit-row-holds" : "limit-row-fails";
     return sheet.word(
         code,
-        Arg.of(sheet.value(limit.value()) + mark),
+        Arg.of(sheet.value(limit.value()) + mark(sheet, limit.assumedOfValue())),
         Arg.term(limit.atLeast() ? "at-least" : "at-most"),
-        Arg.of(sheet.value(limit.allowed())),
+        Arg.of(sheet.value(limit.allowed()) + mark(sheet, limit.assumedOfAllowed())),
         odds(limit.probability().orElseThrow()));
+  }
+
+  private static String mark(Sheet sheet, List<Saying> assumed) {
+    return assumed.isEmpty() ? "" : " " + sheet.word("mark-assumed");
   }
 
   /** So few draws cannot tell a probability of 99 % from certainty, nor 1 % from none. */
@@ -151,8 +154,7 @@ public final class CutText {
   }
 
   private String value(String path, Figure figure) {
-    String mark = found.assumed().containsKey(path) ? " " + sheet.word("mark-assumed") : "";
-    return sheet.value(figure) + mark;
+    return sheet.value(figure) + mark(sheet, found.assumed().getOrDefault(path, List.of()));
   }
 
   /** The rigid answer, where it is another one. */

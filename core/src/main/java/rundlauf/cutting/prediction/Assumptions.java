@@ -1,6 +1,5 @@
 package rundlauf.cutting.prediction;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rundlauf.character.SetupCharacter;
@@ -28,18 +27,14 @@ final class Assumptions {
     };
   }
 
-  /** What is assumed beneath a limit: its value, and what it is held against. */
-  List<Saying> beneath(LimitCheck check) {
-    List<Saying> all = new ArrayList<>(beneath(check.touched()));
-    switch (check.code()) {
-      case "power", "torque" -> all.addAll(of(power()));
-      case "speed-low" -> all.addAll(of(List.of(setup.slowest())));
-      case "speed-high" -> all.addAll(of(List.of(setup.fastest(), setup.droop())));
-      default -> {
-        // what others are held against is typed
-      }
-    }
-    return all.stream().distinct().toList();
+  /** What is assumed beneath what a limit allows. */
+  List<Saying> beneathAllowed(LimitCheck check) {
+    return switch (check.code()) {
+      case "power", "torque" -> of(power());
+      case "speed-low" -> of(List.of(setup.slowest()));
+      case "speed-high" -> of(List.of(setup.fastest(), setup.droop()));
+      default -> List.of(); // what others are held against is typed
+    };
   }
 
   private List<Trait> runout() {

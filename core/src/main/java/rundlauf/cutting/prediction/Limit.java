@@ -2,6 +2,7 @@ package rundlauf.cutting.prediction;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
@@ -14,7 +15,8 @@ import rundlauf.quantity.Saying;
  * @param allowed what it may do; missing, with why, when the limit cannot be judged
  * @param margin what is left: positive where the value keeps the limit
  * @param probability that the limit holds, 0 to 1; empty when it cannot be judged
- * @param assumed traits that were assumed and count here
+ * @param assumedOfValue traits that were assumed and count in the value
+ * @param assumedOfAllowed traits that were assumed and count in what is allowed
  */
 public record Limit(
     String code,
@@ -22,7 +24,8 @@ public record Limit(
     Figure allowed,
     Figure margin,
     OptionalDouble probability,
-    List<Saying> assumed) {
+    List<Saying> assumedOfValue,
+    List<Saying> assumedOfAllowed) {
   /** The probability that is asked of every limit, and of all together. */
   public static final double ASKED = 0.95;
 
@@ -30,12 +33,18 @@ public record Limit(
   static final List<String> AT_LEAST = List.of("speed-low", "chip-thinnest");
 
   public Limit {
-    assumed = List.copyOf(assumed);
+    assumedOfValue = List.copyOf(assumedOfValue);
+    assumedOfAllowed = List.copyOf(assumedOfAllowed);
   }
 
   /** Whether the value must be at least what is allowed, and not at most. */
   public boolean atLeast() {
     return AT_LEAST.contains(code);
+  }
+
+  /** Every trait that was assumed and counts here. */
+  public List<Saying> assumed() {
+    return Stream.concat(assumedOfValue.stream(), assumedOfAllowed.stream()).distinct().toList();
   }
 
   public boolean judged() {

@@ -53,7 +53,8 @@ record Limits(List<Limit> limits, double probability) {
         allowed,
         margin,
         OptionalDouble.of(share(kept)),
-        assumptions.beneath(check));
+        assumptions.beneath(check.touched()),
+        assumptions.beneathAllowed(check));
   }
 
   private static Limit unjudged(
@@ -64,7 +65,13 @@ record Limits(List<Limit> limits, double probability) {
     Figure allowed =
         missing.ofValue() ? outcomes.figure(check.unit(), check.allowed(), spread) : gone;
     return new Limit(
-        check.code(), value, allowed, gone, OptionalDouble.empty(), assumptions.beneath(check));
+        check.code(),
+        value,
+        allowed,
+        gone,
+        OptionalDouble.empty(),
+        assumptions.beneath(check.touched()),
+        assumptions.beneathAllowed(check));
   }
 
   private static double share(boolean[] kept) {
