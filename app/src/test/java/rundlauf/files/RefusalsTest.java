@@ -16,6 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rundlauf.bench.Bench;
+import rundlauf.bench.Job;
+import rundlauf.planning.JobTasks;
 import rundlauf.quantity.Refused;
 import rundlauf.render.Sentences;
 
@@ -65,7 +67,11 @@ class RefusalsTest {
   private static void understand(Path folder) {
     Path bench = folder.resolve("bench");
     Path cut = folder.resolve("cut.yaml");
-    if (Files.exists(cut)) {
+    Path job = folder.resolve("job.yaml");
+    if (Files.exists(job)) {
+      Job read = JobFiles.read(job, "job.yaml");
+      JobTasks.of(read, BenchFiles.read(bench, "bench"));
+    } else if (Files.exists(cut)) {
       CutFiles.read(cut, "cut.yaml");
     } else if (Files.exists(bench)) {
       Bench read = BenchFiles.read(bench, "bench");
