@@ -11,14 +11,12 @@ import rundlauf.character.Trait;
 import rundlauf.cutting.CoefficientDraws;
 import rundlauf.cutting.Coefficients;
 import rundlauf.cutting.CutterInUse;
-import rundlauf.cutting.Tool;
 import rundlauf.cutting.WorkMaterial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
-import rundlauf.quantity.Quantity;
 
 /**
  * The states that cutter, material and setup may be in together.
@@ -51,40 +49,43 @@ record HeldStates(List<HeldState> central, List<HeldState> drawn, List<Input> in
       CutterInUse cutter, WorkMaterial material, SetupCharacter setup, Draws draws, int count) {
     Draws few = few(draws, count);
     var typed = new CutterDraws(cutter, few);
-    List<Coefficients> coefficients = CoefficientDraws.of(material, few);
-    Cause chip = Cause.rectangular("material/" + material.name(), "smallest-chip");
-    double middle = (material.smallestChip().low() + material.smallestChip().high()) / 2;
-    double half = (material.smallestChip().high() - material.smallestChip().low()) / 2;
-    Samples smallest = chip.draws(few).map(z -> middle + half / Math.sqrt(3) * z);
-    List<SetupState> setups = setup.states(draws, count);
-    List<HeldState> drawn = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      drawn.add(
-          new HeldState(
-              typed.tool(i),
-              coefficients.get(i),
-              setups.get(i),
-              typed.strength(i),
-              typed.edgeRadius(i),
-              smallest.get(i)));
-    }
-    List<HeldState> central = new ArrayList<>();
-    for (double place : places(setup)) {
-      central.add(
-          new HeldState(
-              CutterDraws.central(cutter),
-              material.coefficients(),
-              setup.central(place),
-              cutter.strength().map(Quantity::si).orElse(Double.POSITIVE_INFINITY),
-              cutter.edgeRadius().map(Quantity::si).orElse(0.0),
-              middle));
-    }
+    Input chip = smallestChip(material, few);
     List<Input> inputs = new ArrayList<>(typed.inputs());
     for (Cause cause : CoefficientDraws.causes(material)) {
       inputs.add(new Input(cause.draws(few), Map.of(cause, 1.0)));
     }
+    inputs.add(chip);
     inputs.addAll(traits(setup, draws));
-    return new HeldStates(central, drawn, inputs);
+    List<Coefficients> coefficients = CoefficientDraws.of(material, few);
+    List<SetupState> setups = setup.states(draws, count);
+    List<HeldState> drawn = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      double smallest = chip.values().get(i);
+      drawn.add(typed.held(i, coefficients.get(i), setups.get(i), smallest));
+    }
+    return new HeldStates(central(cutter, material, setup), drawn, inputs);
+  }
+
+  /** Thinnest chip that the edge lifts, over its radius: anywhere in the range published. */
+  private static Input smallestChip(WorkMaterial material, Draws few) {
+    Cause cause = Cause.rectangular("material/" + material.name(), "smallest-chip");
+    double u = (material.smallestChip().high() - material.smallestChip().low()) / Math.sqrt(12);
+    double middle = middle(material);
+    return new Input(cause.draws(few).map(z -> middle + u * z), Map.of(cause, u));
+  }
+
+  private static double middle(WorkMaterial material) {
+    return (material.smallestChip().low() + material.smallestChip().high()) / 2;
+  }
+
+  private static List<HeldState> central(
+      CutterInUse cutter, WorkMaterial material, SetupCharacter setup) {
+    List<HeldState> central = new ArrayList<>();
+    for (double place : places(setup)) {
+      SetupState state = setup.central(place);
+      central.add(CutterDraws.central(cutter, material.coefficients(), state, middle(material)));
+    }
+    return central;
   }
 
   /** The first of the draws of every cause are the same, however many are drawn. */
@@ -129,79 +130,5 @@ record HeldStates(List<HeldState> central, List<HeldState> drawn, List<Input> in
     return trait.known() && !effects.isEmpty()
         ? Optional.of(new Input(trait.draws(draws, 0), effects))
         : Optional.empty();
-  }
-
-  /** A cutter's numbers, draw by draw. */
-  private static final class CutterDraws {
-    private final CutterInUse cutter;
-    private final Map<String, Quantity> typed = new LinkedHashMap<>();
-    private final Map<String, Samples> all = new LinkedHashMap<>();
-    private final Draws draws;
-
-    CutterDraws(CutterInUse cutter, Draws draws) {
-      this.cutter = cutter;
-      this.draws = draws;
-      typed.put("diameter", cutter.diameter());
-      typed.put("helix", cutter.helix());
-      typed.put("flute-length", cutter.fluteLength());
-      typed.put("stickout", cutter.stickout());
-      typed.put("shank", cutter.shank());
-      typed.put("modulus", cutter.modulus());
-      cutter.strength().ifPresent(q -> typed.put("strength", q));
-      cutter.edgeRadius().ifPresent(q -> typed.put("edge-radius", q));
-      typed.forEach((part, q) -> all.put(part, TypedSamples.of(q, cause(part), draws)));
-    }
-
-    private Cause cause(String part) {
-      return Cause.rectangular("cutter/" + cutter.name(), part);
-    }
-
-    List<Input> inputs() {
-      List<Input> inputs = new ArrayList<>();
-      typed.forEach(
-          (part, q) -> {
-            if (q.hasLimits()) {
-              inputs.add(
-                  new Input(TypedSamples.of(q, cause(part), draws), Map.of(cause(part), q.u())));
-            }
-          });
-      return inputs;
-    }
-
-    static Tool central(CutterInUse cutter) {
-      return new Tool(
-          cutter.diameter().si(),
-          cutter.teeth(),
-          cutter.helix().si(),
-          cutter.fluteLength().si(),
-          cutter.stickout().si(),
-          cutter.shank().si(),
-          cutter.modulus().si());
-    }
-
-    Tool tool(int i) {
-      double stickout = at("stickout", i, 0);
-      return new Tool(
-          at("diameter", i, 0),
-          cutter.teeth(),
-          at("helix", i, 0),
-          Math.min(at("flute-length", i, 0), stickout),
-          stickout,
-          at("shank", i, 0),
-          at("modulus", i, 0));
-    }
-
-    double strength(int i) {
-      return at("strength", i, Double.POSITIVE_INFINITY);
-    }
-
-    double edgeRadius(int i) {
-      return at("edge-radius", i, 0);
-    }
-
-    private double at(String part, int i, double otherwise) {
-      Samples samples = all.get(part);
-      return samples == null ? otherwise : samples.get(i);
-    }
   }
 }

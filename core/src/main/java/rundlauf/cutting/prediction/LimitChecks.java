@@ -136,6 +136,11 @@ final class LimitChecks {
             runout().or(() -> noStrength),
             o -> o.bend().stress().peak(),
             o -> o.state().held().strength()));
+    wall();
+  }
+
+  /** What the job asks of the wall. */
+  private void wall() {
     task.allowed()
         .wallError()
         .ifPresent(
