@@ -106,7 +106,7 @@ final class Search {
   private Optional<Limit> boundBy(GridCut cut, Prediction prediction) {
     return grid.heavier(cut).stream()
         .sorted(Comparator.comparingDouble(GridCut::seconds))
-        .map(this::result)
+        .map(heavier -> trying.tried(heavier.cut()))
         .filter(result -> !result.passes())
         .findFirst()
         .flatMap(Search::mostFailed)

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
+import rundlauf.bench.Cutter;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Job;
 import rundlauf.bench.Typed;
@@ -126,10 +127,42 @@ final class MadeJob {
             "spindles",
             Typed.items(Typed.fields("name", "Heron")),
             "cutters",
-            Typed.items(cutter, drill),
+            Typed.items(cutter, drill, vTool()),
             "setups",
             Typed.items(setups));
     return BenchReader.read("bench.yaml", document, List.of());
+  }
+
+  /** A tool of 60 deg between its edges, its tip 0.1 mm wide. */
+  static Cutter pointed() {
+    Entry.Fields document = Typed.fields("bench", "Invented", "cutters", Typed.items(vTool()));
+    return BenchReader.read("bench.yaml", document, List.of()).cutters().get(0);
+  }
+
+  private static Entry.Fields vTool() {
+    return Typed.fields(
+        "name",
+        "pointed",
+        "kind",
+        "v-tool",
+        "diameter",
+        "0.1 mm",
+        "angle",
+        "60 deg",
+        "flutes",
+        "1",
+        "helix",
+        "0 deg",
+        "flute-length",
+        "4 mm",
+        "shank",
+        "3 mm",
+        "modulus",
+        "580 GPa",
+        "strength",
+        "1500 MPa",
+        "edge-radius",
+        "3 um");
   }
 
   Job job() {
@@ -139,11 +172,15 @@ final class MadeJob {
   }
 
   JobPlan plan() {
+    return plan(Work.sequential());
+  }
+
+  JobPlan plan(Work work) {
     Knowledge knowledge =
         new Knowledge(
             put -> character(put.setup().name()),
             setup -> character(setup.name()).standing().orElseThrow());
-    return Planning.plan(bench(), job(), knowledge, DRAWS, Planning.STATES, Work.sequential());
+    return Planning.plan(bench(), job(), knowledge, DRAWS, Planning.STATES, work);
   }
 
   private SetupCharacter character(String name) {

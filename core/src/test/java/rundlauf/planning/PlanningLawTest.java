@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.LinkedList;
 import java.util.List;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rundlauf.cutting.prediction.CutAsked;
 import rundlauf.cutting.prediction.Limit;
 import rundlauf.cutting.prediction.Prediction;
+import rundlauf.maths.Work;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Measured;
 import rundlauf.quantity.Refused;
@@ -135,6 +138,48 @@ class PlanningLawTest {
     assertThat(a.task().cut()).isEqualTo(b.task().cut());
     assertThat(a.figures().at("force.peak.lateral").value())
         .isEqualTo(b.figures().at("force.peak.lateral").value());
+  }
+
+  @Test
+  void itDoesNotMatterInWhichOrderTheSetupsArePlanned() {
+    MadeJob made = new MadeJob().setup("one", 1.2e6, 5e-6, GOOD).setup("two", 0.6e6, 9e-6, GOOD);
+    JobPlan inOrder = made.plan();
+    JobPlan lastFirst = made.plan(new LastFirst());
+    assertThat(lastFirst.setups()).extracting(PlanningLawTest::shown).isEqualTo(shown(inOrder));
+  }
+
+  private static List<String> shown(JobPlan plan) {
+    return plan.setups().stream().map(PlanningLawTest::shown).toList();
+  }
+
+  private static String shown(SetupPlan plan) {
+    Prediction best = plan.best().orElseThrow();
+    return plan.setup()
+        + best.task().cut()
+        + best.probability()
+        + best.figures().at("force.peak.lateral").value();
+  }
+
+  /** Does the last part first, as it may happen where many work. */
+  private static final class LastFirst implements Work {
+    @Override
+    public <T, R> List<R> map(List<T> items, Function<? super T, ? extends R> f) {
+      LinkedList<R> results = new LinkedList<>();
+      for (int i = items.size() - 1; i >= 0; i--) {
+        results.addFirst(f.apply(items.get(i)));
+      }
+      return results;
+    }
+
+    @Override
+    public void step(int done, int of) {
+      // nobody is listening
+    }
+
+    @Override
+    public void check() {
+      // never stopped
+    }
   }
 
   @Test
