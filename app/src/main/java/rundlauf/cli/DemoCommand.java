@@ -45,6 +45,9 @@ public final class DemoCommand implements Callable<Integer> {
     for (JobOutcome job : shown.jobs()) {
       text.append('\n').append(PlanText.ranking(job));
     }
+    if (!shown.jobs().isEmpty()) {
+      text.append('\n').append(PlanText.beneathAll());
+    }
     say(text, Saying.of("demo-bench-lies", "", Arg.of(shown.laid().bench())));
     say(text, Saying.of("demo-report-lies", "", Arg.of(shown.report())));
     if (!noServe) {

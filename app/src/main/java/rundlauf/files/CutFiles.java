@@ -47,6 +47,7 @@ public final class CutFiles {
     Entry.Fields document = YamlDocument.read(text, name).fields();
     refuse(document, "trial", "cut-is-trial");
     refuse(document, "bench", "cut-is-bench");
+    refuse(document, "feature", "cut-is-job");
     return Cut.of(name, document);
   }
 

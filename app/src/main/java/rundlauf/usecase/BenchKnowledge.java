@@ -36,7 +36,8 @@ final class BenchKnowledge {
    */
   static Knowledge of(Bench bench, List<Outcome> outcomes, Draws draws) {
     var known = new BenchKnowledge(bench, outcomes, draws);
-    return new Knowledge(known::character, known::standing);
+    return new Knowledge(
+        known::character, setup -> Standing.of(known.inspections(setup)), known::hold);
   }
 
   private SetupCharacter character(Knowledge.Put put) {
@@ -52,13 +53,19 @@ final class BenchKnowledge {
     return outcomes.stream().filter(o -> isOf(o.setup(), setup.spindle())).toList();
   }
 
-  private Standing standing(Setup setup) {
-    return Standing.of(
-        results.stream()
-            .filter(Inspection.class::isInstance)
-            .filter(result -> isOf(result.head().setup(), setup.spindle()))
-            .map(Inspection.class::cast)
-            .toList());
+  private List<Saying> hold(Setup setup) {
+    List<Inspection> inspections = inspections(setup);
+    return Standing.of(inspections) == Standing.HELD
+        ? Standing.last(inspections).because()
+        : List.of();
+  }
+
+  private List<Inspection> inspections(Setup setup) {
+    return results.stream()
+        .filter(Inspection.class::isInstance)
+        .filter(result -> isOf(result.head().setup(), setup.spindle()))
+        .map(Inspection.class::cast)
+        .toList();
   }
 
   private boolean isOf(Optional<String> setup, String spindle) {

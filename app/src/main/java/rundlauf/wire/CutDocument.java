@@ -41,7 +41,9 @@ public final class CutDocument {
           json.texts("covers", found.covers());
           found
               .rigid()
-              .ifPresent(rigid -> json.object("rigid", () -> figures(json, rigid, Map.of())));
+              .ifPresent(
+                  rigid ->
+                      json.object("rigid", () -> figures(json, rigid, found.assumedWhenRigid())));
           json.list("budget", BudgetLine.of(all(found.figures())), line -> line.write(json));
           json.sayings("cautions", found.cautions());
           json.sayings("advice", found.advice());

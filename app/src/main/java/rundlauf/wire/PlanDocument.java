@@ -61,7 +61,7 @@ public final class PlanDocument {
             best -> json.object("cut", () -> cut(one, best)), () -> json.nothing("cut"));
     json.figure("time", time(one));
     json.figure("removalRate", figure(one, "kinematics.removalRate"));
-    json.figure("wallError", wall(one));
+    wall(one);
     if (one.best().isPresent()) {
       json.number("probability", one.best().get().probability());
     } else {
@@ -115,20 +115,18 @@ public final class PlanDocument {
         .orElseGet(() -> new Missing(Unit.CUBIC_MILLIMETRE_PER_MINUTE, none()));
   }
 
-  /**
-   * The wall error as the job judges it: the size of the largest; a signed one where it is free.
-   */
-  private static Figure wall(SetupPlan one) {
-    Optional<Prediction> best = one.best();
-    if (best.isEmpty()) {
-      return new Missing(Unit.MICROMETRE, none());
-    }
-    return best.get().limits().stream()
-        .filter(limit -> limit.code().equals("wall-error"))
-        .map(Limit::value)
-        .findFirst()
-        .orElseGet(
-            () -> new Missing(Unit.MICROMETRE, Saying.of("wall-error-not-asked", "wallError")));
+  /** The wall error as the job judges it: the size of the largest. */
+  private void wall(SetupPlan one) {
+    Optional<Limit> judged =
+        one.best().stream()
+            .flatMap(best -> best.limits().stream())
+            .filter(limit -> limit.code().equals("wall-error"))
+            .findFirst();
+    Saying why = one.best().isEmpty() ? none() : Saying.of("wall-error-not-asked", "wallError");
+    json.figure(
+        "wallError",
+        judged.map(Limit::value).orElseGet(() -> new Missing(Unit.MICROMETRE, why)),
+        judged.map(Limit::assumedOfValue).orElse(List.of()));
   }
 
   private static Saying none() {

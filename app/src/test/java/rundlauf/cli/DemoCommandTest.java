@@ -22,6 +22,7 @@ class DemoCommandTest {
     Path out = folder.resolve("new");
     Ran ran = Ran.of("demo", "--no-serve", "--draws", "400", "--out", out.toString());
     assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).containsSubsequence("Job: ", "Whether the cut chatters has not been");
     // Shrike is held: the same ending as for a bench of one's own.
     assertThat(ran.status()).isEqualTo(4);
     assertThat(ran.lines().get(0))

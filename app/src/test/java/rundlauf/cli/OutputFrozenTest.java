@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,10 +35,12 @@ class OutputFrozenTest {
     "compare, bench, 4",
     "predict, cuts/slot.yaml, 0",
     "predict, cuts/bone.yaml, 4",
-    "predict, cuts/bench.yaml, 4"
+    "predict, cuts/bench.yaml, 4",
+    "plan, jobs/slot.yaml, 4",
+    "plan, jobs/tight.yaml, 4"
   })
   void textIsAsItWas(String command, String input, int status) throws IOException {
-    Ran ran = Ran.of(command, FOLDER.resolve(input).toString());
+    Ran ran = run(command, input);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).isEqualTo(kept(input + ".txt", ran.out()));
     assertThat(ran.status()).isEqualTo(status);
@@ -51,10 +55,12 @@ class OutputFrozenTest {
     "compare, bench",
     "predict, cuts/slot.yaml",
     "predict, cuts/bone.yaml",
-    "predict, cuts/bench.yaml"
+    "predict, cuts/bench.yaml",
+    "plan, jobs/slot.yaml",
+    "plan, jobs/tight.yaml"
   })
   void documentIsAsItWas(String command, String input) throws IOException {
-    Ran ran = Ran.of(command, "--json", FOLDER.resolve(input).toString());
+    Ran ran = run(command, input, "--json");
     var json = new ObjectMapper();
     String pretty =
         json.writerWithDefaultPrettyPrinter().writeValueAsString(json.readTree(ran.out())) + "\n";
@@ -70,6 +76,15 @@ class OutputFrozenTest {
     JsonNode now = json.readTree(Ran.of(plan[0], plan[1], plan[2], plan[3], "--json").out());
     String pretty = json.writerWithDefaultPrettyPrinter().writeValueAsString(now) + "\n";
     same(now, json.readTree(kept("plan.json", pretty)), "");
+  }
+
+  private static Ran run(String command, String input, String... options) {
+    List<String> args = new ArrayList<>(List.of(command, FOLDER.resolve(input).toString()));
+    args.addAll(List.of(options));
+    if (command.equals("plan")) {
+      args.addAll(List.of("--bench", FOLDER.resolve("jobs/bench").toString()));
+    }
+    return Ran.of(args.toArray(String[]::new));
   }
 
   private static void same(JsonNode now, JsonNode before, String at) {

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -22,6 +23,7 @@ class ResultsTest {
   private static final Path TRIALS = Pages.ROOT.resolve("demo/bench/trials");
   private static final Path CUTS =
       Pages.ROOT.resolve("app/src/test/resources/rundlauf/cli/frozen/cuts");
+  private static final Path JOBS = CUTS.resolveSibling("jobs");
 
   @TestFactory
   Stream<DynamicTest> everyResultOfTheDemoKeepsToItsSchema() {
@@ -52,6 +54,23 @@ class ResultsTest {
                     }));
   }
 
+  @TestFactory
+  Stream<DynamicTest> everyPlanKeepsToItsSchema() {
+    return Stream.of("slot.yaml", "tight.yaml", "pin hole")
+        .map(
+            job ->
+                dynamicTest(
+                    job,
+                    () -> {
+                      Path file = JOBS.resolve(job);
+                      String named = Files.exists(file) ? file.toString() : job;
+                      JsonNode line =
+                          written("plan", "--bench", JOBS.resolve("bench").toString(), named);
+                      assertThat(line.path("error").path("text").asText()).isEmpty();
+                      assertThat(Schemas.complaints("plan.json", line)).isEmpty();
+                    }));
+  }
+
   @Test
   void aRefusalKeepsToItsSchema(@TempDir Path folder) throws Exception {
     Path broken =
@@ -62,8 +81,14 @@ class ResultsTest {
   }
 
   private static JsonNode written(String command, Path trial) throws Exception {
+    return written(command, trial.toString());
+  }
+
+  private static JsonNode written(String... args) throws Exception {
     var out = new ByteArrayOutputStream();
-    Main.run(out, new ByteArrayOutputStream(), false, command, "--json", trial.toString());
+    List<String> all = new ArrayList<>(List.of(args));
+    all.add("--json");
+    Main.run(out, new ByteArrayOutputStream(), false, all.toArray(String[]::new));
     List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
     assertThat(lines).hasSize(1);
     return new ObjectMapper().readTree(lines.get(0));

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -20,6 +21,9 @@ import rundlauf.Main;
 class SamplesTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Path DEMO = Pages.ROOT.resolve("demo");
+  private static final String[] ON_DEMO = {
+    "--bench", DEMO.resolve("bench").toString(), "--draws", "64"
+  };
 
   @TestFactory
   Stream<DynamicTest> everySampleOfThePagesKeepsToItsSchema() {
@@ -53,15 +57,31 @@ class SamplesTest {
                     () -> assertThat(errors("predict", seenFrom(fence), folder)).isEmpty()));
   }
 
+  @TestFactory
+  Stream<DynamicTest> everyJobOfThePagesIsPlanned(@TempDir Path folder) {
+    return Pages.all().stream()
+        .flatMap(page -> Fence.in(page).stream())
+        .filter(fence -> fence.info().equals("yaml"))
+        .filter(fence -> TypedYaml.read(fence.text()).has("feature"))
+        .map(
+            fence ->
+                dynamicTest(
+                    fence.place(),
+                    () -> assertThat(errors("plan", fence.text(), folder, ON_DEMO)).isEmpty()));
+  }
+
   /** The benches of the pages lie beside them. */
   private static String seenFrom(Fence fence) {
     return fence.text().replace("../demo/", DEMO.toAbsolutePath() + "/");
   }
 
-  private static String errors(String command, String text, Path folder) throws Exception {
+  private static String errors(String command, String text, Path folder, String... options)
+      throws Exception {
     Path file = Files.writeString(folder.resolve("sample.yaml"), text);
+    List<String> args = new ArrayList<>(List.of(command, file.toString()));
+    args.addAll(List.of(options));
     var errors = new ByteArrayOutputStream();
-    int ended = Main.run(new ByteArrayOutputStream(), errors, true, command, file.toString());
+    int ended = Main.run(new ByteArrayOutputStream(), errors, true, args.toArray(String[]::new));
     assertThat(ended).isIn(0, 4);
     return errors.toString(StandardCharsets.UTF_8);
   }
@@ -102,6 +122,9 @@ class SamplesTest {
   private static String schemaOfTyped(JsonNode document) {
     if (document.has("operation")) {
       return "cut.json";
+    }
+    if (document.has("feature")) {
+      return "job.json";
     }
     return document.has("bench")
         ? "bench.json"

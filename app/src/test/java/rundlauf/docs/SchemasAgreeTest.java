@@ -20,9 +20,11 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
 import rundlauf.bench.Cut;
 import rundlauf.bench.Entry;
+import rundlauf.bench.Job;
 import rundlauf.bench.Trial;
 import rundlauf.files.BenchFiles;
 import rundlauf.files.TrialFiles;
+import rundlauf.planning.JobTasks;
 import rundlauf.quantity.Refused;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
@@ -37,6 +39,7 @@ class SchemasAgreeTest {
   private static final Path DEMO = Pages.ROOT.resolve("demo").resolve("bench");
   private static final Path CUTS =
       Pages.ROOT.resolve("app/src/test/resources/rundlauf/cli/frozen/cuts");
+  private static final Path JOBS = CUTS.resolveSibling("jobs");
   private static final Bench BENCH = BenchFiles.read(DEMO, "demo/bench");
 
   /** What a schema cannot know: names across documents, and how values fit one another. */
@@ -50,7 +53,10 @@ class SchemasAgreeTest {
           "count-without-mass",
           "span-reversed",
           "damping-out-of-range",
-          "limits-of-error-fall");
+          "limits-of-error-fall",
+          "material-unknown",
+          "job-narrower-than-cutter",
+          "job-deeper-than-flutes");
 
   @TestFactory
   Stream<DynamicTest> everySpoiledTrialIsJudgedAlike() {
@@ -149,6 +155,25 @@ class SchemasAgreeTest {
                                     TrialFiles.parse(Pages.text(cut), "cut.yaml").document(),
                                     "cut.json",
                                     d -> Cut.of("cut.yaml", d)))
+                            .isEmpty()));
+  }
+
+  /** As a plan on its bench judges it. */
+  @TestFactory
+  Stream<DynamicTest> everySpoiledJobIsJudgedAlike() {
+    Bench bench = BenchFiles.read(JOBS.resolve("bench"), "bench");
+    return Stream.of("slot.yaml", "tight.yaml", "pocket.yaml")
+        .map(
+            job ->
+                dynamicTest(
+                    job,
+                    () ->
+                        assertThat(
+                                disagreements(
+                                    TrialFiles.parse(Pages.text(JOBS.resolve(job)), "job.yaml")
+                                        .document(),
+                                    "job.json",
+                                    d -> JobTasks.of(Job.of("job.yaml", d), bench)))
                             .isEmpty()));
   }
 }

@@ -97,7 +97,7 @@ record MeasuredRunout(Trait eccentricity, Trait tilt, Trait tiltAngle) {
     double read = runout.nextClamping().at().orElse(0); // not said: as if at the nut
     double far = stickout.si() - read;
     ScatteredVector offset = axis.offset().plus(tilt, far);
-    Saying leans = Saying.of("tilt-assumed", "tilt", Arg.of(sd, Unit.MICROMETRE_PER_MILLIMETRE));
+    Saying leans = Saying.of("tilt-assumed", "tilt", Arg.about(sd, Unit.MICROMETRE_PER_MILLIMETRE));
     return new MeasuredRunout(
         oneStation(runout, axis, offset, Math.abs(far) > SAME_HEIGHT ? List.of(leans) : List.of()),
         Trait.assumed(tilt.magnitude(Unit.MICROMETRE_PER_MILLIMETRE), leans),
@@ -122,7 +122,7 @@ record MeasuredRunout(Trait eccentricity, Trait tilt, Trait tiltAngle) {
 
   private static Saying scatterAssumed() {
     return Saying.of(
-        "scatter-assumed", "eccentricity", Arg.of(NextAxis.ASSUMED_SCATTER, Unit.MICROMETRE));
+        "scatter-assumed", "eccentricity", Arg.about(NextAxis.ASSUMED_SCATTER, Unit.MICROMETRE));
   }
 
   /**

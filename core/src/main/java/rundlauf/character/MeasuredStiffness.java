@@ -168,7 +168,9 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
             play ->
                 cautions.add(
                     Saying.of(
-                        "play-not-in-prediction", "play", Arg.of(play.value(), Unit.MICROMETRE))));
+                        "play-not-in-prediction",
+                        "play",
+                        Arg.about(play.value(), Unit.MICROMETRE))));
     load.readings()
         .reference()
         .filter(reference -> !reference.equals("table"))

@@ -8,7 +8,6 @@ import rundlauf.cutting.prediction.Limit;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
-import rundlauf.quantity.Unit;
 import rundlauf.safety.Standing;
 
 /** What would help where no setup can be recommended for a job. */
@@ -58,12 +57,12 @@ final class Advice {
             Arg.term("limit-" + limit.code()),
             shown(limit.value()),
             shown(limit.allowed()),
-            Arg.of(limit.probability().orElseThrow(), Unit.PERCENT)),
+            Arg.of((long) Math.floor(100 * limit.probability().orElseThrow()))),
         helps(limit.code(), plan));
   }
 
   private static Arg shown(Figure figure) {
-    return Arg.of(figure.value(), figure.unit());
+    return Arg.about(figure.value(), figure.unit());
   }
 
   private static Saying helps(String limit, SetupPlan plan) {

@@ -1,10 +1,12 @@
 package rundlauf.planning;
 
+import java.util.List;
 import java.util.function.Function;
 import rundlauf.bench.Cutter;
 import rundlauf.bench.Setup;
 import rundlauf.character.SetupCharacter;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
 import rundlauf.safety.Standing;
 
 /**
@@ -12,9 +14,12 @@ import rundlauf.safety.Standing;
  *
  * @param character of a setup with a cutter put in
  * @param standing of a setup's spindle
+ * @param hold why a setup's spindle is held; empty when it is not
  */
 public record Knowledge(
-    Function<Put, SetupCharacter> character, Function<Setup, Standing> standing) {
+    Function<Put, SetupCharacter> character,
+    Function<Setup, Standing> standing,
+    Function<Setup, List<Saying>> hold) {
   /**
    * A cutter put into a setup.
    *

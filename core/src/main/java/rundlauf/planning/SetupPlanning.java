@@ -79,7 +79,7 @@ final class SetupPlanning {
 
   private Ranked nothing(
       Optional<String> cutter, Optional<SetupCharacter> character, List<Saying> because) {
-    List<Saying> all = new ArrayList<>(character.map(SetupCharacter::because).orElse(List.of()));
+    List<Saying> all = new ArrayList<>(knowledge.hold().apply(setup));
     all.addAll(because);
     return new Ranked(
         new SetupPlan(

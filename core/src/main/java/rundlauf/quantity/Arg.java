@@ -56,6 +56,11 @@ public sealed interface Arg {
     return new Number(value);
   }
 
+  /** An amount that was worked out, in no more digits than a reader can use. */
+  static Arg about(double si, Unit unit) {
+    return new Word(Format.about(si, unit));
+  }
+
   static Arg of(double si, Unit unit) {
     return new Amount(si, unit);
   }

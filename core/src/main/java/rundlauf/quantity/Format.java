@@ -9,6 +9,9 @@ public final class Format {
   /** Digits of a number that comes without its doubt; our choice, enough for 24 000 rpm. */
   private static final int DIGITS = 5;
 
+  /** Digits of a number whose doubt is told elsewhere; our choice. */
+  private static final int ABOUT = 3;
+
   private Format() {}
 
   /** A number to five significant digits, without useless zeros. */
@@ -23,6 +26,14 @@ public final class Format {
   public static String amount(double si, Unit unit) {
     String number = number(unit.fromSi(si));
     return unit == Unit.ONE ? number : number + " " + unit.printed();
+  }
+
+  /** An amount worked out roughly, to three significant digits; whole numbers keep theirs. */
+  public static String about(double si, Unit unit) {
+    double value = unit.fromSi(si);
+    var rounded = new BigDecimal(value).round(new MathContext(ABOUT, RoundingMode.HALF_EVEN));
+    double shown = Math.abs(value) < 1000 ? rounded.doubleValue() : Math.rint(value);
+    return amount(unit.toSi(shown), unit);
   }
 
   /**

@@ -179,7 +179,8 @@ final class MadeJob {
     Knowledge knowledge =
         new Knowledge(
             put -> character(put.setup().name()),
-            setup -> character(setup.name()).standing().orElseThrow());
+            setup -> character(setup.name()).standing().orElseThrow(),
+            setup -> character(setup.name()).because());
     return Planning.plan(bench(), job(), knowledge, DRAWS, Planning.STATES, work);
   }
 

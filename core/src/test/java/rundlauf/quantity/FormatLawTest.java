@@ -37,6 +37,20 @@ class FormatLawTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "17.917792, 17.9 µm",
+    "2.94838, 2.95 µm",
+    "0.59841, 0.598 µm",
+    "999.6, 1000 µm",
+    "23740.6, 23741 µm",
+    "-0.0123456, -0.0123 µm",
+    "0, 0 µm"
+  })
+  void anAmountWorkedOutKeepsThreeDigitsAndItsWholeNumber(double value, String printed) {
+    assertThat(Format.about(Unit.MICROMETRE.toSi(value), Unit.MICROMETRE)).isEqualTo(printed);
+  }
+
+  @ParameterizedTest
   @MethodSource("seeds")
   void aNumberKeepsFiveDigits(long seed) {
     Random random = new Random(seed);

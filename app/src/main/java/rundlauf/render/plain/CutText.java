@@ -3,26 +3,25 @@ package rundlauf.render.plain;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import rundlauf.character.SetupCharacter;
 import rundlauf.cutting.prediction.CutFigures;
-import rundlauf.cutting.prediction.CutTask;
-import rundlauf.cutting.prediction.Limit;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
-import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
-import rundlauf.quantity.Unit;
-import rundlauf.render.Sentences;
 
 /** A predicted cut as a page of plain text: cautions, limits, then figures. */
 public final class CutText {
   /** Groups of figures, by how their paths begin, in the order they are read. */
   private static final List<String> GROUPS =
       List.of("chip", "force", "torque", "power", "deflection", "stress", "surface", "kinematics");
+
+  /** Figures of the rigid answer that are shown beside the soft ones. */
+  private static final List<String> RIGID =
+      List.of("force.peak.lateral", "torque.mean", "power.cutting");
+
+  private static final String TEETH_CUTTING = "chip.teethCutting";
 
   private final Sheet sheet;
   private final Prediction found;
@@ -44,73 +43,15 @@ public final class CutText {
   private String write(String file, Optional<String> title) {
     sheet.line(file + ": " + sheet.word("kind-cut"));
     title.ifPresent(sheet::paragraph);
-    sheet.paragraph(cut(sheet, found.task(), found));
+    sheet.paragraph(CutWords.sentence(sheet, found.task(), found));
     sheet.paragraph(sheet.word("range-meaning"));
     sheet.bullets("heading-cautions", found.cautions());
-    limits(sheet, found);
+    LimitTable.write(sheet, found);
     GROUPS.forEach(this::group);
     rigid();
-    assumed(sheet, found);
+    sheet.bullets("heading-assumed", assumed(found));
     sheet.bullets("heading-advice", found.advice());
     return sheet.text();
-  }
-
-  /** The cut in one sentence, in shop numbers. */
-  static String cut(Sheet sheet, CutTask task, Prediction found) {
-    var cut = task.cut();
-    String operation = cut.operation().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    SetupCharacter setup = task.setup();
-    List<Arg> args = new ArrayList<>();
-    args.add(Arg.term("operation-" + operation));
-    args.add(Arg.of(task.cutter().diameter().si(), Unit.MILLIMETRE));
-    args.add(Arg.of(task.cutter().teeth()));
-    args.add(Arg.of(task.material().name()));
-    args.add(Arg.of(cut.speed().si(), Unit.RPM));
-    args.add(Arg.of(found.figures().at("kinematics.feed").value(), Unit.MILLIMETRE_PER_MINUTE));
-    args.add(Arg.of(cut.axial().si(), Unit.MILLIMETRE));
-    args.add(Arg.of(cut.radial().si(), Unit.MILLIMETRE));
-    String words = Sentences.text(new Saying("cut-in-words", "", args));
-    return setup.name().isEmpty()
-        ? words
-        : words + " " + sheet.word("cut-on-setup", Arg.of(setup.name()));
-  }
-
-  /** Every limit in a row, and all judged ones together. */
-  static void limits(Sheet sheet, Prediction found) {
-    sheet.heading("heading-limits");
-    for (Limit limit : found.limits()) {
-      sheet.row(sheet.word("term.limit-" + limit.code()), limit(sheet, limit));
-    }
-    long judged = found.limits().stream().filter(Limit::judged).count();
-    sheet.paragraph(sheet.word("limits-together", Arg.of(judged), odds(found.probability())));
-  }
-
-  private static String limit(Sheet sheet, Limit limit) {
-    if (!limit.judged()) {
-      String value = limit.value() instanceof Missing ? "" : sheet.value(limit.value()) + ": ";
-      return value + sheet.word("limit-not-judged", Arg.of(Sentences.text(limit.why())));
-    }
-    String code = limit.holds() ? "limit-row-holds" : "limit-row-fails";
-    return sheet.word(
-        code,
-        Arg.of(sheet.value(limit.value()) + mark(sheet, limit.assumedOfValue())),
-        Arg.term(limit.atLeast() ? "at-least" : "at-most"),
-        Arg.of(sheet.value(limit.allowed()) + mark(sheet, limit.assumedOfAllowed())),
-        odds(limit.probability().orElseThrow()));
-  }
-
-  private static String mark(Sheet sheet, List<Saying> assumed) {
-    return assumed.isEmpty() ? "" : " " + sheet.word("mark-assumed");
-  }
-
-  /** So few draws cannot tell a probability of 99 % from certainty, nor 1 % from none. */
-  static Arg odds(double probability) {
-    if (probability > 0.99) {
-      return Arg.term("odds-over");
-    }
-    return probability < 0.01
-        ? Arg.term("odds-under")
-        : Arg.of(Math.round(100 * probability) + " in 100");
   }
 
   private void group(String name) {
@@ -133,9 +74,9 @@ public final class CutText {
 
   private void teeth(CutFigures figures) {
     for (CutFigures.ToothFigures tooth : figures.teeth()) {
-      String at = "chip.perTooth[" + (tooth.tooth() - 1) + "].peak";
       if (tooth.peak().known()) {
-        sheet.row(sheet.word("label-tooth", Arg.of(tooth.tooth())), value(at, tooth.peak()));
+        String label = sheet.word("label-tooth", Arg.of(tooth.tooth()));
+        sheet.row(label, value(peak(tooth), tooth.peak()));
       }
     }
   }
@@ -154,7 +95,13 @@ public final class CutText {
   }
 
   private String value(String path, Figure figure) {
-    return sheet.value(figure) + mark(sheet, found.assumed().getOrDefault(path, List.of()));
+    return value(path, figure, found.assumed());
+  }
+
+  private String value(String path, Figure figure, Map<String, List<Saying>> assumed) {
+    String mark = assumed.containsKey(path) ? " " + sheet.word("mark-assumed") : "";
+    String shown = path.equals(TEETH_CUTTING) ? CutWords.count(figure) : CutWords.value(figure);
+    return shown + mark;
   }
 
   /** The rigid answer, where it is another one. */
@@ -164,19 +111,33 @@ public final class CutText {
     }
     CutFigures rigid = found.rigid().get();
     sheet.heading("heading-rigid");
+    Map<String, List<Saying>> assumed = found.assumedWhenRigid();
     for (CutFigures.ToothFigures tooth : rigid.teeth()) {
-      sheet.figure(sheet.word("label-tooth", Arg.of(tooth.tooth())), tooth.peak());
+      String label = sheet.word("label-tooth", Arg.of(tooth.tooth()));
+      rigid(label, peak(tooth), tooth.peak(), assumed);
     }
-    for (String path : List.of("force.peak.lateral", "torque.mean", "power.cutting")) {
-      sheet.figure(sheet.word("figure." + path), rigid.at(path));
+    for (String path : RIGID) {
+      rigid(sheet.word("label-rigid-" + path), path, rigid.at(path), assumed);
     }
   }
 
+  private void rigid(String label, String path, Figure figure, Map<String, List<Saying>> assumed) {
+    if (figure.known()) {
+      sheet.row(label, value(path, figure, assumed));
+    } else {
+      sheet.figure(label, figure);
+    }
+  }
+
+  private static String peak(CutFigures.ToothFigures tooth) {
+    return "chip.perTooth[" + (tooth.tooth() - 1) + "].peak";
+  }
+
   /** What is assumed beneath the numbers so marked. */
-  static void assumed(Sheet sheet, Prediction found) {
+  static List<Saying> assumed(Prediction found) {
     List<Saying> all = new ArrayList<>();
     found.assumed().values().forEach(all::addAll);
     found.limits().forEach(limit -> all.addAll(limit.assumed()));
-    sheet.bullets("heading-assumed", all.stream().distinct().toList());
+    return all.stream().distinct().toList();
   }
 }

@@ -1,43 +1,43 @@
 package rundlauf.render.plain;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobOutcome;
 import rundlauf.planning.JobPlan;
 import rundlauf.planning.SetupPlan;
 import rundlauf.quantity.Arg;
-import rundlauf.quantity.Format;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
-import rundlauf.quantity.Unit;
 import rundlauf.render.Sentences;
 
 /** A planned job as plain text: what will do it, with which cut, and why. */
 public final class PlanText {
-  private PlanText() {}
+  private final Sheet sheet = new Sheet(List.of());
+  private final JobPlan plan;
+  private final List<SetupPlan> shown;
+  private final Set<Saying> said = new LinkedHashSet<>();
+
+  private PlanText(JobPlan plan) {
+    this.plan = plan;
+    this.shown = shown(plan);
+  }
 
   /** The page, each line ended, at most 80 columns where words can be parted. */
   public static String of(JobPlan plan) {
-    var sheet = new Sheet(List.of());
-    ranking(sheet, plan);
-    sheet.bullets("heading-cautions", plan.cautions());
-    for (SetupPlan one : plan.setups()) {
-      setup(sheet, one);
-    }
-    sheet.bullets("heading-help", plan.advice());
-    return sheet.text();
+    return new PlanText(plan).write();
   }
 
   /** The job and its ranking alone, a line for each setup; of a refused one why. */
   public static String ranking(JobOutcome job) {
     var sheet = new Sheet(List.of());
     if (job instanceof JobOutcome.Planned planned) {
-      ranking(sheet, planned.plan());
+      PlanRanking.verdict(sheet, planned.plan());
+      PlanRanking.rows(sheet, planned.plan());
     } else {
       Refused refused = ((JobOutcome.Unplannable) job).refused();
       sheet.paragraph(Sentences.refusal(refused).line());
@@ -45,79 +45,71 @@ public final class PlanText {
     return sheet.text();
   }
 
-  private static void ranking(Sheet sheet, JobPlan plan) {
-    sheet.paragraph(sheet.word("plan-title", Arg.of(plan.job().name())));
-    sheet.paragraph(sheet.word(plan.possible() ? "plan-possible" : "plan-none-will-do"));
-    Map<String, List<String>> without = new LinkedHashMap<>();
-    for (SetupPlan one : plan.setups()) {
-      if (one.held() || one.best().isPresent()) {
-        sheet.row(one.setup(), line(sheet, one));
-      } else {
-        without.computeIfAbsent(reason(sheet, one), r -> new ArrayList<>()).add(one.setup());
-      }
-    }
-    without.forEach((reason, names) -> sheet.bullet(String.join(", ", names) + ": " + reason));
+  /** What must be looked at of every cut that is planned, where rankings stand alone. */
+  public static String beneathAll() {
+    var sheet = new Sheet(List.of());
+    sheet.paragraph(Sentences.text(Saying.of("chatter-not-examined", "stability")));
+    return sheet.text();
   }
 
-  /** Why nothing could be tried on a setup. */
-  private static String reason(Sheet sheet, SetupPlan one) {
-    return one.because().isEmpty()
-        ? sheet.word("no-cut-tried")
-        : Sentences.text(one.because().get(one.because().size() - 1));
+  /** Setups whose cut is worth reading: those that will do, or else the nearest miss. */
+  private static List<SetupPlan> shown(JobPlan plan) {
+    List<SetupPlan> tried =
+        plan.setups().stream().filter(one -> one.best().isPresent() && !one.held()).toList();
+    List<SetupPlan> able = tried.stream().filter(SetupPlan::feasible).toList();
+    return able.isEmpty() ? tried.stream().limit(1).toList() : able;
   }
 
-  /** How one setup stands to the job, in a few words. */
-  private static String line(Sheet sheet, SetupPlan one) {
-    if (one.held()) {
-      return sheet.word("plan-held");
+  private String write() {
+    PlanRanking.verdict(sheet, plan);
+    List<Saying> cautions = shared();
+    cautions.addAll(plan.cautions());
+    sheet.bullets("heading-cautions", cautions);
+    sheet.heading("heading-ranking");
+    PlanRanking.rows(sheet, plan);
+    said.addAll(cautions);
+    for (SetupPlan one : shown) {
+      setup(one, one.best().orElseThrow());
     }
-    Prediction best = one.best().orElseThrow();
-    Arg odds = CutText.odds(best.probability());
-    Arg bound =
-        one.boundBy().map(limit -> Arg.term("limit-" + limit.code())).orElse(Arg.term("nothing"));
+    sheet.bullets("heading-help", plan.advice());
+    return sheet.text();
+  }
+
+  /** What must be looked at on every setup that is shown. */
+  private List<Saying> shared() {
+    List<Saying> shared = new ArrayList<>();
+    if (!shown.isEmpty()) {
+      shared.addAll(toLookAt(shown.get(0)).toList());
+      shown.forEach(one -> shared.retainAll(one.cautions()));
+    }
+    return shared;
+  }
+
+  /** A setup's cut; of the first one its limits too. */
+  private void setup(SetupPlan one, Prediction best) {
+    sheet.heading(heading(one), Arg.of(one.setup()));
+    CutWords.rows(sheet, one, best);
+    toLookAt(one).filter(said::add).map(Sentences::text).forEach(sheet::bullet);
+    boolean first = one.equals(shown.get(0));
+    if (first) {
+      LimitTable.write(sheet, best);
+    }
+    List<Saying> assumed = CutText.assumed(best).stream().filter(said::add).toList();
+    sheet.bullets(first ? "heading-assumed" : "heading-assumed-besides", assumed);
+  }
+
+  /** Limits that do not hold stand in the table. */
+  private static Stream<Saying> toLookAt(SetupPlan one) {
+    return one.cautions().stream().filter(s -> !s.code().startsWith("limit-"));
+  }
+
+  private String heading(SetupPlan one) {
     if (!one.feasible()) {
-      return sheet.word("plan-line-miss", bound, odds);
+      return "plan-setup-miss";
     }
-    String code = one.recommended() ? "plan-line" : "plan-line-not-inspected";
-    Arg time = Arg.of(one.time().map(t -> clock(t)).orElse("-"));
-    return sheet.word(code, time, odds, bound);
-  }
-
-  /** Short times in seconds, long ones in minutes, to what a shop clock shows. */
-  private static String clock(double seconds) {
-    boolean brief = seconds < 2 * Unit.MINUTE.toSi(1);
-    Unit unit = brief ? Unit.SECOND : Unit.MINUTE;
-    double shown = unit.fromSi(seconds);
-    return Format.rounded(shown, shown < 10 ? 1 : 10) + " " + unit.printed();
-  }
-
-  /** A setup's cut with its limits. */
-  private static void setup(Sheet sheet, SetupPlan one) {
-    if (one.best().isEmpty()) {
-      return;
-    }
-    Prediction best = one.best().get();
-    String heading =
-        one.held() ? "plan-setup-held" : one.feasible() ? "plan-setup" : "plan-setup-miss";
-    sheet.heading(heading, Arg.of(one.setup()));
-    if (one.held()) {
-      return;
-    }
-    sheet.paragraph(CutText.cut(sheet, best.task(), best));
-    one.passes()
-        .ifPresent(
-            passes ->
-                sheet.paragraph(
-                    sheet.word("plan-passes", Arg.of(passes.deep()), Arg.of(passes.wide()))));
-    sheet.row(
-        sheet.word("figure.kinematics.removalRate"),
-        sheet.value(best.figures().at("kinematics.removalRate")));
-    Set<Saying> cautions = new LinkedHashSet<>(one.cautions());
-    best.cautions().stream()
-        .filter(s -> !s.code().equals("chatter-not-examined"))
-        .forEach(cautions::add);
-    cautions.forEach(caution -> sheet.bullet(Sentences.text(caution)));
-    CutText.limits(sheet, best);
-    CutText.assumed(sheet, best);
+    Optional<SetupPlan> take = plan.setups().stream().filter(SetupPlan::recommended).findFirst();
+    return take.filter(one::equals).isPresent()
+        ? "plan-setup-take"
+        : one.recommended() ? "plan-setup" : "plan-setup-not-inspected";
   }
 }

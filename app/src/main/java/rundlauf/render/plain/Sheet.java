@@ -90,13 +90,35 @@ final class Sheet {
 
   /** What is not known, and why; a reason that stands elsewhere on the sheet is only pointed to. */
   private void missing(List<String> labels, Saying why) {
+    missing(labels, "not-known", why);
+  }
+
+  /**
+   * The same in other words.
+   *
+   * @param known code of the words, with {@code -below} and {@code -above} for a reason that stands
+   *     there
+   */
+  void missing(List<String> labels, String known, Saying why) {
     String code =
-        says(saidBelow, why)
-            ? "not-known-below"
-            : says(saidAbove, why) ? "not-known-above" : "not-known";
-    String reason = code.equals("not-known") ? " " + Sentences.text(why) : "";
+        says(saidBelow, why) ? known + "-below" : says(saidAbove, why) ? known + "-above" : known;
+    String reason = code.equals(known) ? " " + Sentences.text(why) : "";
     wrapped(INDENT, INDENT + INDENT, String.join(", ", labels) + ": " + word(code) + reason);
     saidAbove.add(why);
+  }
+
+  /** Rows of cells, every column but the last as wide as its widest cell. */
+  void table(List<List<String>> rows) {
+    int columns = rows.get(0).size();
+    for (List<String> row : rows) {
+      var line = new StringBuilder(INDENT);
+      for (int c = 0; c < columns; c++) {
+        int at = c;
+        int width = rows.stream().mapToInt(r -> r.get(at).length()).max().orElse(0);
+        line.append(padded(row.get(c), width)).append(INDENT);
+      }
+      line(line.toString());
+    }
   }
 
   private static boolean says(Set<Saying> said, Saying why) {

@@ -153,9 +153,9 @@ public final class Predicting {
         limit.atLeast() ? code + "-least" : code,
         limit.code(),
         Arg.term("limit-" + limit.code()),
-        Arg.of(limit.value().value(), limit.value().unit()),
-        Arg.of(limit.allowed().value(), limit.allowed().unit()),
-        Arg.of(Math.round(100 * limit.probability().orElseThrow())));
+        Arg.about(limit.value().value(), limit.value().unit()),
+        Arg.about(limit.allowed().value(), limit.allowed().unit()),
+        Arg.of((long) Math.floor(100 * limit.probability().orElseThrow())));
   }
 
   private List<Saying> advice(CutFigures figures) {

@@ -1,5 +1,6 @@
 package rundlauf.cutting.prediction;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,5 +44,20 @@ public record Prediction(
   /** Codes of the limits that the probability covers. */
   public List<String> covers() {
     return limits.stream().filter(Limit::judged).map(Limit::code).toList();
+  }
+
+  /** The same for the rigid answer, which the stiffness does not touch. */
+  public Map<String, List<Saying>> assumedWhenRigid() {
+    Map<String, List<Saying>> rest = new LinkedHashMap<>();
+    List<Saying> soft = new ArrayList<>(task.setup().stiffnessX().from());
+    soft.addAll(task.setup().stiffnessY().from());
+    assumed.forEach(
+        (path, beneath) -> {
+          List<Saying> left = beneath.stream().filter(s -> !soft.contains(s)).toList();
+          if (!left.isEmpty()) {
+            rest.put(path, left);
+          }
+        });
+    return rest;
   }
 }

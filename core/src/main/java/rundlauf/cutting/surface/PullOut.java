@@ -30,7 +30,7 @@ public final class PullOut {
   public static Optional<Saying> notJudged(ForceTurn turn) {
     double pull = largest(turn).orElse(0);
     return pull > 0
-        ? Optional.of(Saying.of("pull-not-judged", "pull-out", Arg.of(pull, Unit.NEWTON)))
+        ? Optional.of(Saying.of("pull-not-judged", "pull-out", Arg.about(pull, Unit.NEWTON)))
         : Optional.empty();
   }
 }

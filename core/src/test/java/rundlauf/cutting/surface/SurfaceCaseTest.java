@@ -125,7 +125,7 @@ class SurfaceCaseTest {
     assertThat(PullOut.largest(turn(Samples.of(-2, -1)))).isEqualTo(OptionalDouble.of(0));
     assertThat(PullOut.largest(turn(Samples.of()))).isEmpty();
     assertThat(PullOut.notJudged(turn(Samples.of(-2, 7.5))))
-        .contains(Saying.of("pull-not-judged", "pull-out", Arg.of(7.5, Unit.NEWTON)));
+        .contains(Saying.of("pull-not-judged", "pull-out", Arg.about(7.5, Unit.NEWTON)));
     assertThat(PullOut.notJudged(turn(Samples.of(-2, -1)))).isEmpty();
     assertThat(PullOut.notJudged(turn(Samples.of()))).isEmpty();
   }

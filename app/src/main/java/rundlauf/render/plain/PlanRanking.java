@@ -1,0 +1,96 @@
+package rundlauf.render.plain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rundlauf.cutting.prediction.Limit;
+import rundlauf.cutting.prediction.Prediction;
+import rundlauf.planning.JobPlan;
+import rundlauf.planning.SetupPlan;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.render.Sentences;
+
+/** How the setups stand to a job, a line for each. */
+final class PlanRanking {
+  private PlanRanking() {}
+
+  /** The job and which setup to take, in two lines. */
+  static void verdict(Sheet sheet, JobPlan plan) {
+    sheet.paragraph(sheet.word("plan-title", Arg.of(plan.job().name())));
+    Optional<SetupPlan> take = plan.setups().stream().filter(SetupPlan::recommended).findFirst();
+    boolean tried = plan.setups().stream().anyMatch(one -> one.best().isPresent());
+    sheet.paragraph(
+        take.isPresent()
+            ? sheet.word("plan-take", Arg.of(take.get().setup()))
+            : sheet.word(tried ? "plan-none-will-do" : "plan-nothing-tried"));
+  }
+
+  /** Those with a cut, best first; then those without one, by their reasons; those on hold last. */
+  static void rows(Sheet sheet, JobPlan plan) {
+    int rank = 0;
+    Map<Saying, List<String>> untried = new LinkedHashMap<>();
+    for (SetupPlan one : plan.setups()) {
+      if (one.recommended()) {
+        rank++;
+      }
+      if (one.held()) {
+        continue;
+      }
+      if (one.best().isPresent()) {
+        sheet.row(name(sheet, one, rank), line(sheet, one, one.best().get()));
+      } else {
+        untried.computeIfAbsent(why(one), w -> new ArrayList<>()).add(one.setup());
+      }
+    }
+    untried.forEach((why, names) -> sheet.missing(names, "plan-not-tried", why));
+    plan.setups().stream().filter(SetupPlan::held).forEach(one -> held(sheet, one));
+  }
+
+  private static String name(Sheet sheet, SetupPlan one, int rank) {
+    return one.recommended()
+        ? sheet.word("plan-rank", Arg.of(rank), Arg.of(one.setup()))
+        : sheet.word("plan-no-rank", Arg.of(one.setup()));
+  }
+
+  private static Saying why(SetupPlan one) {
+    return one.because().isEmpty() ? Saying.of("no-cut-tried", "cut") : one.because().get(0);
+  }
+
+  private static void held(Sheet sheet, SetupPlan one) {
+    sheet.row(
+        sheet.word("plan-no-rank", Arg.of(one.setup())),
+        sheet.word("plan-held") + " " + Sentences.text(why(one)));
+  }
+
+  private static String reasons(SetupPlan one) {
+    return one.because().stream().map(Sentences::text).collect(Collectors.joining(" "));
+  }
+
+  private static String line(Sheet sheet, SetupPlan one, Prediction best) {
+    Arg odds = LimitTable.odds(sheet, best.probability());
+    if (!one.feasible()) {
+      return miss(sheet, one, odds);
+    }
+    Arg bound = Arg.of(one.boundBy().map(l -> name(sheet, l)).orElse(sheet.word("plan-unbound")));
+    String time = one.time().map(CutWords::time).orElse(sheet.word("plan-no-time"));
+    String words = sheet.word("plan-line", Arg.of(time), odds, bound);
+    return one.recommended() ? words : sheet.word("plan-not-inspected") + " " + words;
+  }
+
+  private static String miss(Sheet sheet, SetupPlan one, Arg odds) {
+    Optional<Limit> failing = one.boundBy().filter(limit -> limit.judged() && !limit.holds());
+    if (failing.isEmpty() && !one.because().isEmpty()) {
+      return sheet.word("plan-not-told") + " " + reasons(one);
+    }
+    String limit = failing.map(l -> name(sheet, l)).orElse(sheet.word("plan-all-limits"));
+    return sheet.word("plan-line-miss", Arg.of(limit), odds);
+  }
+
+  private static String name(Sheet sheet, Limit limit) {
+    return sheet.word("term.limit-" + limit.code());
+  }
+}
