@@ -19,9 +19,14 @@ import rundlauf.report.Table.Row;
 final class CutPart {
   private CutPart() {}
 
-  /** The section; empty where no cut could be tried. */
+  /** The cut that is told of; none for a held spindle, which must not be powered. */
+  static Optional<Prediction> shown(SetupPlan plan) {
+    return plan.best().filter(best -> !plan.held());
+  }
+
+  /** The section; empty where no cut is told of. */
   static Optional<Section> section(SetupPlan plan, String id) {
-    return plan.best().map(best -> section(plan, best, id));
+    return shown(plan).map(best -> section(plan, best, id));
   }
 
   private static Section section(SetupPlan plan, Prediction best, String id) {

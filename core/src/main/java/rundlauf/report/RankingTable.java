@@ -33,7 +33,7 @@ final class RankingTable {
   }
 
   private static Row row(Bench bench, SetupPlan plan, String cut) {
-    Optional<Prediction> best = plan.best();
+    Optional<Prediction> best = CutPart.shown(plan);
     return Row.of(
         JobPart.setupLink(bench, plan)
             .orElse(new Cell.Said(Saying.of("report-name", "", Arg.of(plan.setup())))),
@@ -41,7 +41,9 @@ final class RankingTable {
         best.isPresent()
             ? new Cell.Link(CutPart.words(plan, best.get()), cut)
             : new Cell.Said(Saying.of("report-no-cut", "")),
-        plan.time().isPresent() ? new Cell.Number(plan.time().get(), MINUTES) : new Cell.Blank(),
+        best.isPresent() && plan.time().isPresent()
+            ? new Cell.Number(plan.time().get(), MINUTES)
+            : new Cell.Blank(),
         best.map(RankingTable::wall).orElse(new Cell.Blank()),
         best.<Cell>map(p -> new Cell.Said(odds(p.probability()))).orElse(new Cell.Blank()),
         plan.boundBy().<Cell>map(limit -> new Cell.Said(name(limit))).orElse(new Cell.Blank()));

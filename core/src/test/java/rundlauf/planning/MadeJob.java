@@ -23,13 +23,13 @@ import rundlauf.quantity.Unit;
 import rundlauf.safety.Standing;
 
 /** An invented bench of setups that differ only in what a test gives them, and a job for it. */
-final class MadeJob {
+public final class MadeJob {
   static final Draws DRAWS = new Draws(11, 400);
 
   private final Map<String, SetupCharacter> characters = new LinkedHashMap<>();
   private final Map<String, Object> fields = new LinkedHashMap<>();
 
-  MadeJob() {
+  public MadeJob() {
     fields.put("name", "jig slot");
     fields.put("material", "aluminium 6082-T6");
     fields.put("cutter", "3 mm two-flute");
@@ -41,7 +41,7 @@ final class MadeJob {
   }
 
   /** A field of the job; empty text leaves it out. */
-  MadeJob with(String field, String value) {
+  public MadeJob with(String field, String value) {
     if (value.isEmpty()) {
       fields.remove(field);
     } else {
@@ -51,12 +51,12 @@ final class MadeJob {
   }
 
   /** What the work's holding bears, and nothing else of it. */
-  MadeJob holding(String field, String value) {
+  public MadeJob holding(String field, String value) {
     fields.put("workholding", Typed.fields(field, value));
     return this;
   }
 
-  MadeJob setup(String name, double stiffness, double eccentricity, Standing standing) {
+  public MadeJob setup(String name, double stiffness, double eccentricity, Standing standing) {
     return setup(
         name,
         Measured.exact(stiffness, Unit.NEWTON_PER_MICROMETRE),
@@ -64,7 +64,7 @@ final class MadeJob {
         standing);
   }
 
-  MadeJob setup(String name, Measured stiffness, Measured eccentricity, Standing standing) {
+  public MadeJob setup(String name, Measured stiffness, Measured eccentricity, Standing standing) {
     Trait nose = Trait.measured(stiffness);
     characters.put(
         name,
@@ -92,7 +92,7 @@ final class MadeJob {
     return Measured.exact(value, unit).with(cause, u);
   }
 
-  Bench bench() {
+  public Bench bench() {
     Entry[] setups =
         characters.keySet().stream()
             .map(name -> Typed.fields("name", name, "spindle", "Heron", "stickout", "20 mm"))
@@ -171,7 +171,7 @@ final class MadeJob {
     return Job.of("job.yaml", Typed.fields(all));
   }
 
-  JobPlan plan() {
+  public JobPlan plan() {
     return plan(Work.sequential());
   }
 
