@@ -12,7 +12,7 @@ import rundlauf.cutting.Operation;
  */
 record Way(Operation operation, double radial, int wide) {
   /** Widths of a side pass, over the diameter; our choice. */
-  private static final double[] FRACTIONS = {0.1, 0.2, 0.35, 0.5, 0.75, 1};
+  private static final double[] FRACTIONS = {0.1, 0.25, 0.5, 1};
 
   /** Lengths closer than this, relatively, are the same. */
   private static final double ROUNDING = 1e-6;
