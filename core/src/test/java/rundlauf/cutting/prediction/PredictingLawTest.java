@@ -296,6 +296,8 @@ class PredictingLawTest {
     // torque is proportional to the depth: ± 10 % rectangular
     assertThat(mean.budget().get(0).u() / mean.value())
         .isCloseTo(0.1 / Math.sqrt(3), within(0.006));
+    assertThat(high(mean) / mean.value()).isBetween(1.085, 1.1001);
+    assertThat(low(mean) / mean.value()).isBetween(0.8999, 0.915);
   }
 
   @Test
