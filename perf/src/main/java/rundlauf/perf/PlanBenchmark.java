@@ -50,7 +50,8 @@ public class PlanBenchmark {
   private static final Knowledge KNOWLEDGE =
       new Knowledge(
           put -> setup(STIFFNESSES[Integer.parseInt(put.setup().name())]),
-          setup -> Standing.INSPECTED);
+          setup -> Standing.INSPECTED,
+          setup -> List.of());
 
   @Benchmark
   public JobPlan slot() {
