@@ -9,8 +9,6 @@ import rundlauf.reduce.runout.Runout;
 
 /** The figures of a runout trial. */
 final class RunoutFigures {
-  private static final List<String> CIRCLES = List.of("lsc", "mzc", "mcc", "mic");
-
   private RunoutFigures() {}
 
   static List<Saying> write(JsonLine json, Runout runout) {
@@ -49,11 +47,9 @@ final class RunoutFigures {
           json.figure("highSpot", harmonic.highSpot());
         });
     json.figure("scatter", station.scatter());
-    json.figure("synchronous", notYet("turns-not-split"));
-    json.figure("asynchronous", notYet("turns-not-split"));
-    json.object(
-        "roundness",
-        () -> CIRCLES.forEach(circle -> json.figure(circle, notYet("roundness-not-reduced"))));
+    json.figure("synchronous", station.form().synchronous());
+    json.figure("asynchronous", station.form().asynchronous());
+    json.object("roundness", () -> station.form().roundness().forEach(json::figure));
   }
 
   private static void axis(JsonLine json, Runout.Axis axis) {

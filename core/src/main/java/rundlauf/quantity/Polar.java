@@ -27,7 +27,7 @@ public final class Polar {
    * those, some cells of eight positions held the truth in just under 93 % of the trials, since few
    * readings make their own scatter look small.
    */
-  private static final double TAIL = 0.0175;
+  public static final double TAIL = 0.0175;
 
   /** Draws nearer to 0 than this share of the mean magnitude weigh no more than there. */
   private static final double NEAREST = 1e-3;
@@ -112,6 +112,11 @@ public final class Polar {
       }
     }
     return farther <= EXCLUDED * n;
+  }
+
+  /** Of a prior flat in the magnitude: one weight a draw, not summing to 1. */
+  public static Samples weights(DrawnVector vector) {
+    return weights(magnitudes(vector));
   }
 
   private static Samples magnitudes(DrawnVector vector) {

@@ -18,6 +18,16 @@ import rundlauf.report.Table.Row;
 /** A runout trial: the axis first, then every sweep, drawn round the turn. */
 final class RunoutPart {
   private static final String SWEEPS = "stations[";
+  private static final List<String> COLUMNS =
+      List.of(
+          "tir",
+          "eccentricity",
+          "highSpot",
+          "scatter",
+          "swing",
+          "roundness.mzc",
+          "synchronous",
+          "asynchronous");
   private static final Scale COUNT = new Scale(Unit.ONE, 0);
 
   /** Our choice: more sweeps than this would bury the figures of the axis on a phone. */
@@ -64,12 +74,15 @@ final class RunoutPart {
               brief(sheet, station.eccentricity()),
               brief(sheet, station.highSpot()),
               brief(sheet, station.scatter()),
-              brief(sheet, station.swing())));
+              brief(sheet, station.swing()),
+              brief(sheet, station.form().mzc()),
+              brief(sheet, station.form().synchronous()),
+              brief(sheet, station.form().asynchronous())));
     }
     List<Cell> columns = new ArrayList<>();
     columns.add(Table.heading("report-column-station"));
     columns.add(Table.heading("report-column-clamping"));
-    for (String name : List.of("tir", "eccentricity", "highSpot", "scatter", "swing")) {
+    for (String name : COLUMNS) {
       columns.add(Table.heading("figure.stations." + name));
     }
     Saying caption = Saying.of("report-sweeps-caption", "", Arg.of(rows.size()));

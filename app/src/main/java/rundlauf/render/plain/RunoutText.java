@@ -7,6 +7,7 @@ import java.util.Map;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.Form;
 import rundlauf.reduce.runout.Runout;
 
 /** The figures of a runout trial as text: the tip first, then the axis, then every sweep. */
@@ -63,6 +64,18 @@ final class RunoutText {
       String label = sheet.word("label-harmonic", Arg.of(harmonic.order()));
       sheet.figure(label, harmonic.amplitude());
     }
+    form(sheet, station.form());
+  }
+
+  /** Its roundness; what several turns tell only where several were read. */
+  private static void form(Sheet sheet, Form form) {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    figures.put("label-roundness", form.mzc());
+    if (form.synchronous().known()) {
+      figures.put("label-synchronous", form.synchronous());
+      figures.put("label-asynchronous", form.asynchronous());
+    }
+    sheet.figures(figures);
   }
 
   /** A sweep in one line: what was read, and where it was highest. */

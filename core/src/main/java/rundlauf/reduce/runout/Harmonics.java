@@ -34,12 +34,17 @@ final class Harmonics {
    */
   static List<Integer> borne(Samples angles, Samples readings, double step) {
     List<Integer> orders = new ArrayList<>(List.of(1));
-    int highest = Math.min(HIGHEST, (distinct(angles) - 1) / 2);
+    int highest = highest(angles);
     boolean found = true;
     while (found && angles.size() - (1 + 2 * (orders.size() + 1)) >= LEAST_LEFT) {
       found = addBest(orders, highest, angles, readings, step);
     }
     return orders.stream().sorted().toList();
+  }
+
+  /** The highest order that so many positions can tell from the ones below. */
+  static int highest(Samples angles) {
+    return Math.min(HIGHEST, (distinct(angles) - 1) / 2);
   }
 
   private static boolean addBest(
@@ -73,10 +78,10 @@ final class Harmonics {
 
   /** How many different positions of the turn were read. */
   static int distinct(Samples angles) {
-    return (int) angles.stream().mapToLong(Harmonics::millidegrees).distinct().count();
+    return (int) angles.stream().mapToLong(Harmonics::position).distinct().count();
   }
 
-  private static long millidegrees(double angle) {
+  static long position(double angle) {
     return Math.floorMod(Math.round(Math.toDegrees(angle) * 1000), 360_000L);
   }
 
@@ -85,7 +90,7 @@ final class Harmonics {
    * n − k.
    */
   static boolean equallySpaced(Samples angles) {
-    long[] at = angles.stream().mapToLong(Harmonics::millidegrees).distinct().sorted().toArray();
+    long[] at = angles.stream().mapToLong(Harmonics::position).distinct().sorted().toArray();
     long even = 360_000L / at.length;
     for (int i = 1; i < at.length; i++) {
       if (Math.abs(at[i] - at[i - 1] - even) > 2) {
@@ -97,7 +102,7 @@ final class Harmonics {
 
   /** The largest part of the turn, rad, in which nothing was read. */
   static double widestGap(Samples angles) {
-    long[] at = angles.stream().mapToLong(Harmonics::millidegrees).distinct().sorted().toArray();
+    long[] at = angles.stream().mapToLong(Harmonics::position).distinct().sorted().toArray();
     long gap = 360_000L - at[at.length - 1] + at[0];
     for (int i = 1; i < at.length; i++) {
       gap = Math.max(gap, at[i] - at[i - 1]);

@@ -51,6 +51,7 @@ public record Runout(
    *     drawing it
    * @param orders the harmonics fitted, 1 first
    * @param vector E = a1 + i b1; empty when only a swing was read
+   * @param form roundness, and motion in step and out of step with the turning
    */
   public record Station(
       RunoutReadings.Sweep sweep,
@@ -62,10 +63,37 @@ public record Runout(
       Figure scatter,
       Samples curve,
       List<Integer> orders,
-      Optional<DrawnVector> vector) {
+      Optional<DrawnVector> vector,
+      Form form) {
     public Station {
       harmonics = List.copyOf(harmonics);
       orders = List.copyOf(orders);
+    }
+
+    /** Where nothing is told of the form. */
+    public Station(
+        RunoutReadings.Sweep sweep,
+        Figure swing,
+        Figure tir,
+        Figure eccentricity,
+        Figure highSpot,
+        List<Harmonic> harmonics,
+        Figure scatter,
+        Samples curve,
+        List<Integer> orders,
+        Optional<DrawnVector> vector) {
+      this(
+          sweep,
+          swing,
+          tir,
+          eccentricity,
+          highSpot,
+          harmonics,
+          scatter,
+          curve,
+          orders,
+          vector,
+          Form.missing(Saying.of("form-not-told", "")));
     }
   }
 
@@ -125,6 +153,9 @@ public record Runout(
       all.put(at + "eccentricity", s.eccentricity());
       all.put(at + "highSpot", s.highSpot());
       all.put(at + "scatter", s.scatter());
+      all.put(at + "synchronous", s.form().synchronous());
+      all.put(at + "asynchronous", s.form().asynchronous());
+      s.form().roundness().forEach((circle, f) -> all.put(at + "roundness." + circle, f));
     }
     all.put("axis.tilt", axis.tilt());
     all.put("axis.tiltHighSpot", axis.tiltHighSpot());

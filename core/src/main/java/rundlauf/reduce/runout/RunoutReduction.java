@@ -58,7 +58,8 @@ public final class RunoutReduction {
     ClampingScatter scatter = scatter(trial, clampings, fits, draws);
     NextClamping next = nextClamping(trial, clampings, fits, scatter, draws);
     List<Saying> cautions = RunoutCautions.of(trial, fits);
-    List<Saying> advice = RunoutAdvice.of(trial, stations, axis, scatter, next);
+    List<Saying> advice = new ArrayList<>(RunoutAdvice.of(trial, stations, axis, scatter, next));
+    advice.addAll(LobeSayings.of(trial, stations));
     return new Runout(trial.head(), stations, axis, scatter.figure(), next, cautions, advice);
   }
 

@@ -50,7 +50,30 @@ final class StationReduction {
         Drawn.of(Unit.MICROMETRE, fit.posterior().sigma(), Map.of()),
         Samples.of(fit.posterior().coefficients().stream().map(Samples::mean).toList()),
         fit.orders(),
-        Optional.of(vector));
+        Optional.of(vector),
+        form(fit, sweep, trial, record, about, eccentricity.value(), draws));
+  }
+
+  private static Form form(
+      StationFit fit,
+      RunoutReadings.Sweep sweep,
+      RunoutReadings trial,
+      String record,
+      String about,
+      double eccentricity,
+      Draws draws) {
+    double span = sweep.reading().max() - sweep.reading().min();
+    Optional<Double> radius = trial.gaugeDiameter().stream().mapToObj(d -> d / 2).findFirst();
+    Form form =
+        RoundnessReduction.of(
+            Lobing.of(fit, sweep, trial, record + "/form", draws),
+            radius,
+            trial.indicator(),
+            span,
+            record,
+            about,
+            draws);
+    return TurnsReduction.added(form, sweep, trial, eccentricity, record, about, draws);
   }
 
   /** Swing of a curve of several harmonics: the dial's limit of error acts on it whole. */
@@ -115,6 +138,7 @@ final class StationReduction {
         new Missing(Unit.MICROMETRE, why),
         Samples.of(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Form.missing(why));
   }
 }
