@@ -2,6 +2,7 @@ package rundlauf.maths;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The four reference circles of a roundness profile, ISO 12181-1: least squares, minimum zone,
@@ -13,7 +14,12 @@ import java.util.Optional;
  */
 public final class ReferenceCircles {
   private static final int MOST = 200;
-  private static final double SETTLED = 1e-14;
+
+  /** Of the profile's size: as far as doubles go. */
+  private static final double SETTLED = 1e-12;
+
+  /** Three nearly on one diameter are no start; our choice. */
+  private static final double LEAST_BORNE = 0.05;
 
   private ReferenceCircles() {}
 
@@ -58,7 +64,7 @@ public final class ReferenceCircles {
         right[i] = distances[i];
         right[n + i] = -distances[i];
       }
-      Optional<double[]> v = solved(rows, right, contacts, alternating(out));
+      Optional<double[]> v = solved(rows, right, contacts, () -> alternating(out));
       if (v.isEmpty()) {
         return Optional.empty();
       }
@@ -81,7 +87,7 @@ public final class ReferenceCircles {
     for (int k = 0; k < MOST && contacts.length == 3; k++) {
       double[][] rows = outward(centre, xs, ys, -1);
       double[] right = Arrays.stream(distances(centre, xs, ys)).map(r -> -r).toArray();
-      Optional<double[]> v = solved(rows, right, contacts, surrounding(rows));
+      Optional<double[]> v = solved(rows, right, contacts, () -> surrounding(rows));
       if (v.isEmpty()) {
         return Optional.empty();
       }
@@ -93,14 +99,17 @@ public final class ReferenceCircles {
   }
 
   private static Optional<double[]> solved(
-      double[][] rows, double[] right, int[] contacts, int[] anew) {
+      double[][] rows, double[] right, int[] contacts, Supplier<int[]> others) {
     Optional<double[]> weights =
         contacts.length == 0 ? Optional.empty() : VertexExchange.weights(rows, contacts);
     if (weights.isEmpty() || Arrays.stream(weights.get()).anyMatch(w -> w < 0)) {
+      int[] anew = others.get();
       if (anew.length != contacts.length) {
         return Optional.empty();
       }
-      System.arraycopy(anew, 0, contacts, 0, anew.length);
+      for (int i = 0; i < anew.length; i++) {
+        contacts[i] = anew[i];
+      }
     }
     return VertexExchange.solve(rows, right, contacts);
   }
@@ -110,7 +119,7 @@ public final class ReferenceCircles {
     centre[0] += x;
     centre[1] += y;
     double size = xs.max() - xs.min();
-    return Math.hypot(x, y) <= SETTLED * 100 * size;
+    return Math.hypot(x, y) <= SETTLED * size;
   }
 
   /** 1 and the direction from the centre to each point, times {@code sign}. */
@@ -163,17 +172,27 @@ public final class ReferenceCircles {
   /** Three points that surround the centre; none when there are none. */
   private static int[] surrounding(double[][] rows) {
     int n = rows.length;
+    int[] thirds = {0, n / 3, 2 * n / 3};
+    if (surround(rows, thirds)) {
+      return thirds;
+    }
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
         for (int k = j + 1; k < n; k++) {
           int[] contacts = {i, j, k};
-          Optional<double[]> weights = VertexExchange.weights(rows, contacts);
-          if (weights.isPresent() && Arrays.stream(weights.get()).allMatch(w -> w > 0.05)) {
+          if (surround(rows, contacts)) {
             return contacts;
           }
         }
       }
     }
     return new int[0];
+  }
+
+  /** Whether each of three points bears a part of its own. */
+  private static boolean surround(double[][] rows, int[] contacts) {
+    return VertexExchange.weights(rows, contacts)
+        .map(weights -> Arrays.stream(weights).allMatch(w -> w > LEAST_BORNE))
+        .orElse(false);
   }
 }
