@@ -1,9 +1,11 @@
 package rundlauf.wire;
 
+import java.util.ArrayList;
 import java.util.List;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.sideload.Compliances;
 import rundlauf.reduce.sideload.SideLoad;
 
 /** The figures of a side-load trial. */
@@ -21,13 +23,20 @@ final class SideLoadFigures {
     json.object(
         "directions",
         () -> {
-          json.object("soft", () -> direction(json));
-          json.object("stiff", () -> direction(json));
+          json.object("soft", () -> direction(json, load.compliances().soft()));
+          json.object("stiff", () -> direction(json, load.compliances().stiff()));
         });
     json.list("shares", List.of(), share -> {});
-    json.list("reach", List.of(), reach -> {});
-    return List.of(
-        Saying.of("shares-not-reduced", "shares"), Saying.of("reach-not-reduced", "reach"));
+    json.list(
+        "reach",
+        load.compliances().reach(),
+        reach -> {
+          json.number("at_mm", Unit.MILLIMETRE.fromSi(reach.at()));
+          json.figure("stiffness", reach.stiffness());
+        });
+    List<Saying> said = new ArrayList<>(load.compliances().sayings());
+    said.add(Saying.of("shares-not-reduced", "shares"));
+    return said;
   }
 
   private static void straightness(JsonLine json, SideLoad load) {
@@ -45,9 +54,8 @@ final class SideLoadFigures {
     }
   }
 
-  private static void direction(JsonLine json) {
-    var why = Saying.of("directions-not-reduced", "directions");
-    json.figure("angle", new Missing(Unit.DEGREE, why));
-    json.figure("stiffness", new Missing(Unit.NEWTON_PER_MICROMETRE, why));
+  private static void direction(JsonLine json, Compliances.Axis axis) {
+    json.figure("angle", axis.angle());
+    json.figure("stiffness", axis.stiffness());
   }
 }

@@ -17,6 +17,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings;
 import rundlauf.reduce.Latest;
+import rundlauf.reduce.sideload.Pivot;
 import rundlauf.reduce.sideload.SideLoad;
 
 /**
@@ -28,12 +29,6 @@ import rundlauf.reduce.sideload.SideLoad;
  */
 record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
   private static final double SAME_HEIGHT = 1e-6;
-
-  /**
-   * The pivot lies within this share of the way from the nut to the middle of the clamp, either
-   * way; our choice, as one load distance tells nothing of it.
-   */
-  private static final double PIVOT_DOUBT = 0.5;
 
   /**
    * How far the stiffness of another setup may be off, either way; our choice, since nothing is
@@ -133,16 +128,9 @@ record MeasuredStiffness(Trait along, Trait across, List<Saying> cautions) {
         Unit.NEWTON_PER_MICROMETRE,
         draws,
         load.setupStiffness(),
-        pivot(of, toMount.get()),
+        Pivot.of(of.setup().spindle(), toMount.get()),
         contact.get().measured(Cause.rectangular(load.head().name(), "contact")),
         stickout.measured(of.stickout()));
-  }
-
-  private static Measured pivot(SpindleResults of, Quantity toMount) {
-    String spindle = "spindle/" + of.setup().spindle();
-    return toMount
-        .measured(Cause.rectangular(spindle, "to-mount"))
-        .with(Cause.rectangular(spindle, "pivot"), PIVOT_DOUBT * toMount.si() / Math.sqrt(3));
   }
 
   private static boolean same(Quantity contact, double dial, Quantity stickout) {

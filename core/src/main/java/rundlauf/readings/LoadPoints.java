@@ -10,6 +10,7 @@ import rundlauf.bench.Nearest;
 import rundlauf.bench.Table;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Unit;
 
 /** Reads the rows of a side-load trial, in the order taken. */
 final class LoadPoints {
@@ -47,9 +48,14 @@ final class LoadPoints {
     String place = word(row, "place", PLACES).orElse("shank");
     Optional<Double> at = columns.siIfGiven(row, "at");
     double along = angle(row, "dial").orElse(defaultDial);
+    at.ifPresent(x -> refuseTwoBodies(row, place, x));
+    double load = force.newtons(columns, row);
+    if (load > 0 && columns.has("direction") && angle(row, "direction").isEmpty()) {
+      throw Refused.at(row.place(), "direction-missing");
+    }
     points.add(
         new LoadReadings.Point(
-            force.newtons(columns, row),
+            load,
             dial.along(columns.si(row, "reading"), typed, columns.unit("reading")),
             place,
             at,
@@ -58,6 +64,16 @@ final class LoadPoints {
             branch(row),
             zeroed(row, place, at, along),
             row.place().line()));
+  }
+
+  /** One distance lies on one body. */
+  private void refuseTwoBodies(Table.Row row, String place, double at) {
+    for (LoadReadings.Point p : points) {
+      if (p.at().filter(x -> x == at).isPresent() && !p.place().equals(place)) {
+        Arg where = Arg.of(at, Unit.MILLIMETRE);
+        throw Refused.at(row.place(), "two-bodies-at", Arg.of(p.place()), Arg.of(place), where);
+      }
+    }
   }
 
   /** As given, else one more with every change of dial, place or distance. */

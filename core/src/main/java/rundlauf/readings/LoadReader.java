@@ -5,6 +5,7 @@ import java.util.Optional;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Section;
 import rundlauf.bench.Section.Bound;
+import rundlauf.bench.Spindle;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Dimension;
 import rundlauf.quantity.Refused;
@@ -64,7 +65,19 @@ public final class LoadReader {
         s.section("body", "diameter", "modulus").map(LoadReader::body),
         s.word("reference", "table", "base", "carriage", "mount"),
         s.text("reaction"),
+        nose(head, bench),
         points);
+  }
+
+  private static Optional<LoadReadings.Nose> nose(TrialHead head, Optional<Bench> bench) {
+    return bench
+        .flatMap(b -> head.setup().flatMap(b::setup).flatMap(setup -> b.spindle(setup.spindle())))
+        .flatMap(
+            spindle ->
+                spindle
+                    .nose()
+                    .flatMap(Spindle.Nose::toMount)
+                    .map(to -> new LoadReadings.Nose(spindle.name(), to)));
   }
 
   private static LoadReadings.Body body(Section s) {

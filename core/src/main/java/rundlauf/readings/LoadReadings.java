@@ -14,6 +14,7 @@ import rundlauf.quantity.Quantity;
  * @param body the shank that bends
  * @param reference where the indicator's foot stands: table, base, carriage, mount
  * @param reaction what the load pushes off from
+ * @param nose of the spindle, where a bench tells it
  * @param points in the order taken
  */
 public record LoadReadings(
@@ -24,11 +25,28 @@ public record LoadReadings(
     Optional<Body> body,
     Optional<String> reference,
     Optional<String> reaction,
+    Optional<Nose> nose,
     List<Point> points) {
 
   public LoadReadings {
     points = List.copyOf(points);
   }
+
+  /** Without what a bench tells of the spindle's nose. */
+  public LoadReadings(
+      TrialHead head,
+      IndicatorLimits indicator,
+      Measured forceScale,
+      Optional<Quantity> contact,
+      Optional<Body> body,
+      Optional<String> reference,
+      Optional<String> reaction,
+      List<Point> points) {
+    this(head, indicator, forceScale, contact, body, reference, reaction, Optional.empty(), points);
+  }
+
+  /** How far the middle of the clamp lies behind the nut's face, of the spindle by its name. */
+  public record Nose(String spindle, Quantity toMount) {}
 
   /** The shank: diameter [m] and modulus [Pa]. */
   public record Body(Quantity diameter, Quantity modulus) {}

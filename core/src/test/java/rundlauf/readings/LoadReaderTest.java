@@ -170,13 +170,16 @@ class LoadReaderTest {
             "load_N, reading_um, place, at_mm, dial_deg",
             "0, 0, shank, 10, 0",
             "9, 10, shank, 10, 0",
-            "0, 0, nut, 10, 0",
-            "9, 10, nut, 5, 0",
-            "9, 10, nut, 5, 90",
+            "0, 0, nut, -10, 0",
+            "9, 10, nut, -5, 0",
+            "9, 10, nut, -5, 90",
             "0, 0, shank, 10, 90");
     assertThat(readings.points())
         .extracting(LoadReadings.Point::zeroed)
         .containsExactly(1, 1, 2, 3, 4, 5);
+    LoadReadings placed =
+        pushed("load_N, reading_um, place", "0, 0, shank", "9, 10, shank", "9, 10, nut");
+    assertThat(placed.points()).extracting(LoadReadings.Point::zeroed).containsExactly(1, 1, 2);
     LoadReadings said =
         pushed("load_N, reading_um, place, zeroed", "0, 0, shank, 0", "9, 10, nut, 0");
     assertThat(said.points()).extracting(LoadReadings.Point::zeroed).containsExactly(0, 0);

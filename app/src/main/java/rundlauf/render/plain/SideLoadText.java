@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Unit;
+import rundlauf.reduce.sideload.Compliances;
 import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.render.Sentences;
 
 /** The figures of a side-load trial as text. */
 final class SideLoadText {
@@ -29,8 +32,38 @@ final class SideLoadText {
     parted.put("label-setup-stiffness", load.setupStiffness());
     parted.put("label-shank-compliance", load.shankCompliance());
     sheet.group("heading-without-shank", List.of(), parted);
+    directions(sheet, load.compliances());
+    reach(sheet, load);
     Blame.write(sheet, sheet.word("label-stiffness"), load.stiffness(), load.head().name());
     Blame.write(sheet, sheet.word("label-play"), load.play(), load.head().name());
+  }
+
+  private static void directions(Sheet sheet, Compliances compliances) {
+    Map<String, Figure> axes = new LinkedHashMap<>();
+    axes.put("label-soft-angle", compliances.soft().angle());
+    axes.put("label-soft-stiffness", compliances.soft().stiffness());
+    axes.put("label-stiff-angle", compliances.stiff().angle());
+    axes.put("label-stiff-stiffness", compliances.stiff().stiffness());
+    sheet.group("heading-directions", List.of(), axes);
+  }
+
+  private static void reach(Sheet sheet, SideLoad load) {
+    Compliances found = load.compliances();
+    if (found.reach().isEmpty()) {
+      return;
+    }
+    sheet.heading("heading-reach");
+    found.reach().forEach(r -> sheet.figure(distance(sheet, "label-reach-at", r), r.stiffness()));
+    sheet.heading("heading-noses");
+    found
+        .otherNoses()
+        .forEach(r -> sheet.figure(distance(sheet, "label-nose-of", r), r.stiffness()));
+    sheet.line("");
+    found.sayings().forEach(said -> sheet.paragraph(Sentences.text(said)));
+  }
+
+  private static String distance(Sheet sheet, String code, Compliances.Reach reach) {
+    return sheet.word(code, Arg.of(reach.at(), Unit.MILLIMETRE));
   }
 
   private static void straightness(Sheet sheet, SideLoad.Straightness test) {

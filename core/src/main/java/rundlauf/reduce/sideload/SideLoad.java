@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.LoadReadings;
@@ -23,6 +24,7 @@ import rundlauf.reduce.Reduced;
  * @param shankCompliance the shank's own bending [m/N]
  * @param setupStiffness without the shank's own bending [N/m]
  * @param lines the fitted straight lines, for the plots
+ * @param compliances by direction, joint and distance
  */
 public record SideLoad(
     TrialHead head,
@@ -35,9 +37,40 @@ public record SideLoad(
     Figure shankCompliance,
     Figure setupStiffness,
     List<Line> lines,
+    Compliances compliances,
     List<Saying> cautions,
     List<Saying> advice)
     implements Reduced {
+
+  /** Of one place and one direction alone. */
+  public SideLoad(
+      TrialHead head,
+      LoadReadings readings,
+      Figure stiffness,
+      Figure compliance,
+      Figure play,
+      Figure hysteresis,
+      Optional<Straightness> straightness,
+      Figure shankCompliance,
+      Figure setupStiffness,
+      List<Line> lines,
+      List<Saying> cautions,
+      List<Saying> advice) {
+    this(
+        head,
+        readings,
+        stiffness,
+        compliance,
+        play,
+        hysteresis,
+        straightness,
+        shankCompliance,
+        setupStiffness,
+        lines,
+        Compliances.none(Saying.of("directions-too-few", "directions", Arg.of(1))),
+        cautions,
+        advice);
+  }
 
   public SideLoad {
     lines = List.copyOf(lines);
@@ -63,6 +96,7 @@ public record SideLoad(
     all.put("hysteresis", hysteresis);
     all.put("shank.compliance", shankCompliance);
     all.put("setupStiffness", setupStiffness);
+    all.putAll(compliances.figures());
     return all;
   }
 
@@ -79,6 +113,7 @@ public record SideLoad(
         shankCompliance,
         setupStiffness,
         lines,
+        compliances,
         Reduced.joined(more, cautions),
         advice);
   }

@@ -60,8 +60,39 @@ public final class SideLoadReduction {
         shank,
         setup(compliance, shank, lines, draws),
         plotted(lines, fit),
+        compliances(readings, lines, compliance, shank, draws),
         cautions(lines, figures, straightness),
         LoadAdvice.of(readings, lines, fit));
+  }
+
+  private static Compliances compliances(
+      LoadReadings readings, LoadLines lines, Drawn compliance, Figure shank, Draws draws) {
+    List<Compliances.Axis> axes = Directions.of(Slopes.of(readings, draws), draws);
+    Point first = lines.loaded().get(0);
+    boolean onShank = first.place().equals("shank");
+    Optional<Saying> why = Reaching.why(readings, shank, onShank);
+    if (why.isPresent()) {
+      return new Compliances(axes.get(0), axes.get(1), List.of(), List.of(), List.of(why.get()));
+    }
+    Quantity contact = readings.contact().orElseThrow();
+    Drawn behind =
+        onShank
+            ? Drawn.through(v -> v[0] - v[1], Unit.MICROMETRE_PER_NEWTON, draws, compliance, shank)
+            : compliance;
+    var reaching =
+        new Reaching(
+            readings,
+            readings.nose().orElseThrow(),
+            contact,
+            first.at().orElse(contact.si()),
+            behind,
+            draws);
+    return new Compliances(
+        axes.get(0),
+        axes.get(1),
+        reaching.distances(),
+        reaching.noses(),
+        List.of(reaching.assumption()));
   }
 
   private static LoadLines usable(LoadReadings readings) {
