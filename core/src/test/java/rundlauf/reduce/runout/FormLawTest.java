@@ -161,11 +161,11 @@ class FormLawTest {
     assertThat(why.code()).isEqualTo("form-no-room");
   }
 
-  /** Whose three lobes are, the shank turned by half a lobe between two clampings. */
+  /** Whose three lobes are, the shank turned by a third of a lobe between two clampings. */
   @ParameterizedTest
   @CsvSource({"true,lobes-are-the-pins", "false,lobes-are-not-the-pins"})
   void lobesThatFollowThePinAreItsOwn(boolean pins, String code) {
-    double turn = Math.toRadians(60);
+    double turn = Math.toRadians(40);
     var plan =
         RunoutPlan.oneTurn(5e-3, 12)
             .clamped(new RunoutPlan.Clamping(0, 0), new RunoutPlan.Clamping(0, pins ? turn : 0));
