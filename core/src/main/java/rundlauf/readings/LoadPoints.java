@@ -66,8 +66,11 @@ final class LoadPoints {
             row.place().line()));
   }
 
-  /** One distance lies on one body. */
+  /** One distance lies on one body; at the nut's face two of them meet. */
   private void refuseTwoBodies(Table.Row row, String place, double at) {
+    if (at == 0) {
+      return;
+    }
     for (LoadReadings.Point p : points) {
       if (p.at().filter(x -> x == at).isPresent() && !p.place().equals(place)) {
         Arg where = Arg.of(at, Unit.MILLIMETRE);

@@ -28,6 +28,12 @@ final class RoundnessReduction {
   /** Radius [m] where no gauge is named: so large that circle and limaçon are the same. */
   private static final double LIMACON = 1;
 
+  /**
+   * Draws whose circles are worked out where several orders make the form; those beyond repeat
+   * them. Our choice: the ends of an interval then move by some 10 % of its width with the seed.
+   */
+  private static final int MOST_CIRCLES = 256;
+
   private RoundnessReduction() {}
 
   /**
@@ -73,14 +79,17 @@ final class RoundnessReduction {
     for (int p = 0; p < POINTS; p++) {
       rows[p] = Curve.row(2 * Math.PI * p / POINTS, form.orders());
     }
+    int count = Math.min(MOST_CIRCLES, draws.count());
     double[][] widths = new double[4][draws.count()];
-    for (int i = 0; i < draws.count(); i++) {
+    for (int i = 0; i < count; i++) {
       double[] of = widths(form, rows, radius, i);
       for (int c = 0; c < 4; c++) {
         widths[c][i] = of[c];
       }
     }
-    return List.of(widths).stream().map(Samples::of).toList();
+    return List.of(widths).stream()
+        .map(row -> Samples.generate(row.length, i -> row[i % count]))
+        .toList();
   }
 
   /** About the centres of least squares, minimum zone, circumscribed and inscribed circle. */
@@ -138,6 +147,11 @@ final class RoundnessReduction {
       Samples before = weights;
       Samples one = Polar.weights(vector);
       weights = Samples.generate(one.size(), i -> before.get(i) * one.get(i));
+    }
+    if (form.orders().size() > 1) {
+      Samples all = weights;
+      int count = Math.min(MOST_CIRCLES, all.size());
+      return Samples.generate(all.size(), i -> all.get(i % count));
     }
     return weights;
   }
