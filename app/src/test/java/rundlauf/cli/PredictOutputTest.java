@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rundlauf.Ran;
@@ -18,6 +20,8 @@ class PredictOutputTest {
   private static final Path CUTS = Path.of("src/test/resources/rundlauf/cli/frozen/cuts");
   private static final String SLOT = CUTS.resolve("slot.yaml").toString();
   private static final String BONE = CUTS.resolve("bone.yaml").toString();
+
+  @TempDir private Path folder;
 
   private static List<JsonNode> documents(Ran ran) throws Exception {
     List<JsonNode> all = new ArrayList<>();
@@ -101,6 +105,33 @@ class PredictOutputTest {
     assertThat(bone.path("kinematics").path("feed").has("assumed")).isFalse();
     assertThat(document(SLOT).findValues("assumed")).isEmpty();
     assertThat(Ran.of("predict", BONE).out()).contains("(3.2 to 24.4) *assumed*");
+  }
+
+  @Test
+  void theStiffnessIsAssumedBeneathTheSoftAnswerAndNotBeneathTheRigidOne() throws Exception {
+    Path bench = Path.of("../demo/bench").toAbsolutePath();
+    String cut =
+        """
+        material: aluminium 6061-T6
+        setup: {bench: %s, name: Heron 3 mm}
+        operation: slot
+        speed: 18000 rpm
+        feed-per-tooth: 8 um
+        axial: 0.5 mm
+        """
+            .formatted(bench);
+    JsonNode found = document(Files.writeString(folder.resolve("cut.yaml"), cut).toString());
+    String carried = "is carried to 18 mm";
+    assertThat(assumed(found, "force")).anyMatch(s -> s.contains(carried));
+    assertThat(assumed(found.path("rigid"), "force"))
+        .noneMatch(s -> s.contains(carried))
+        .anyMatch(s -> s.contains("high spot"));
+  }
+
+  private static List<String> assumed(JsonNode of, String group) {
+    List<String> all = new ArrayList<>();
+    of.path(group).path("peak").path("lateral").path("assumed").forEach(s -> all.add(s.asText()));
+    return all;
   }
 
   @Test
