@@ -100,6 +100,31 @@ public final class Invented {
         List.of(Saying.of("one-station-only", "axis")));
   }
 
+  /** The same with a collet that was turned, and the rest that was not. */
+  public static Runout clocked() {
+    Runout plain = runout();
+    OptionalDouble station = OptionalDouble.of(0.005);
+    return new Runout(
+        plain.head(),
+        plain.stations(),
+        plain.axis(),
+        plain.clampingScatter(),
+        plain.nextClamping(),
+        List.of(
+            new Runout.Part(
+                "spindle+shank", station, length(9, 1, 1), missing(Unit.DEGREE, "direction-lost")),
+            new Runout.Part(
+                "collet", station, length(20, 1, 1), plain.stations().get(0).highSpot())),
+        new Runout.BestClocking(
+            station,
+            OptionalDouble.of(Math.toRadians(130)),
+            OptionalDouble.empty(),
+            length(22, 1, 3),
+            length(58, 1, 3)),
+        plain.cautions(),
+        plain.advice());
+  }
+
   public static Missing missing(Unit unit, String code) {
     return new Missing(unit, Saying.of(code, ""));
   }

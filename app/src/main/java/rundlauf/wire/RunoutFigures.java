@@ -1,7 +1,6 @@
 package rundlauf.wire;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
@@ -14,9 +13,9 @@ final class RunoutFigures {
   static List<Saying> write(JsonLine json, Runout runout) {
     json.list("stations", runout.stations(), station -> station(json, station));
     json.object("axis", () -> axis(json, runout.axis()));
-    json.list("parts", List.of(), part -> {});
+    json.list("parts", runout.parts(), part -> part(json, part));
     json.figure("clampingScatter", runout.clampingScatter());
-    json.object("bestClocking", () -> bestClocking(json));
+    json.object("bestClocking", () -> bestClocking(json, runout.bestClocking()));
     json.object(
         "nextClamping",
         () -> {
@@ -24,7 +23,7 @@ final class RunoutFigures {
           json.figure("eccentricity", runout.nextClamping().eccentricity());
           json.figure("tir", runout.nextClamping().tir());
         });
-    return List.of(Saying.of("parts-not-separated", "parts"));
+    return List.of();
   }
 
   private static void station(JsonLine json, Runout.Station station) {
@@ -65,16 +64,21 @@ final class RunoutFigures {
         });
   }
 
-  private static void bestClocking(JsonLine json) {
-    json.number("station_mm", OptionalDouble.empty(), Unit.MILLIMETRE);
-    json.number("collet_deg", OptionalDouble.empty(), Unit.DEGREE);
-    json.number("shank_deg", OptionalDouble.empty(), Unit.DEGREE);
-    json.figure("tir", notYet("clocking-not-reduced"));
-    json.figure("insteadOf", notYet("clocking-not-reduced"));
-    json.why("why", Saying.of("clocking-not-reduced", "bestClocking"));
+  private static void part(JsonLine json, Runout.Part part) {
+    json.text("part", part.name());
+    json.number("station_mm", part.station(), Unit.MILLIMETRE);
+    json.figure("eccentricity", part.eccentricity());
+    json.figure("highSpot", part.highSpot());
   }
 
-  private static Missing notYet(String code) {
-    return new Missing(Unit.MICROMETRE, Saying.of(code, ""));
+  private static void bestClocking(JsonLine json, Runout.BestClocking best) {
+    json.number("station_mm", best.station(), Unit.MILLIMETRE);
+    json.number("collet_deg", best.collet(), Unit.DEGREE);
+    json.number("shank_deg", best.shank(), Unit.DEGREE);
+    json.figure("tir", best.tir());
+    json.figure("insteadOf", best.insteadOf());
+    if (best.tir() instanceof Missing missing) {
+      json.why("why", missing.why());
+    }
   }
 }

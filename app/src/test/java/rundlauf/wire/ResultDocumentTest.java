@@ -126,12 +126,26 @@ class ResultDocumentTest {
   }
 
   @Test
-  void anEmptyListIsExplainedInTheAdvice() throws Exception {
-    JsonNode root = read(Invented.runout());
-    assertThat(root.get("parts")).isEmpty();
-    assertThat(root.get("advice").toString())
-        .contains("\"code\":\"parts-not-separated\"")
-        .contains("\"about\":\"parts\"");
+  void partsAndTheBestClockAnglesAreWritten() throws Exception {
+    JsonNode root = read(Invented.clocked());
+    JsonNode collet = root.at("/parts/1");
+    assertThat(keys(collet)).containsExactly("part", "station_mm", "eccentricity", "highSpot");
+    assertThat(collet.get("part").textValue()).isEqualTo("collet");
+    assertThat(collet.at("/eccentricity/value").doubleValue()).isEqualTo(20, within(1e-9));
+    assertThat(root.at("/parts/0/highSpot/why").textValue()).isEqualTo("<direction-lost>");
+    JsonNode best = root.get("bestClocking");
+    assertThat(keys(best))
+        .containsExactly("station_mm", "collet_deg", "shank_deg", "tir", "insteadOf");
+    assertThat(best.get("collet_deg").doubleValue()).isEqualTo(130, within(1e-9));
+    assertThat(best.get("shank_deg").isNull()).isTrue();
+    assertThat(best.at("/insteadOf/value").doubleValue()).isEqualTo(58, within(1e-9));
+  }
+
+  @Test
+  void noBestClockAnglesSayWhy() throws Exception {
+    JsonNode best = read(Invented.runout()).get("bestClocking");
+    assertThat(best.get("why").textValue()).isEqualTo("<parts-not-told-apart>");
+    assertThat(best.at("/tir/value").isNull()).isTrue();
   }
 
   @Test

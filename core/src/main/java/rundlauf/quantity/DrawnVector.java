@@ -44,6 +44,17 @@ public record DrawnVector(Samples a, Samples b, Map<Cause, Effect> effects) {
     return new DrawnVector(a.map(x -> factor * x), b.map(x -> factor * x), all);
   }
 
+  /** The vector times the complex number re + i im. */
+  public DrawnVector times(double re, double im) {
+    Map<Cause, Effect> all = new LinkedHashMap<>();
+    effects.forEach(
+        (cause, e) -> all.put(cause, new Effect(re * e.a - im * e.b, re * e.b + im * e.a)));
+    return new DrawnVector(
+        Samples.generate(a.size(), i -> re * a.get(i) - im * b.get(i)),
+        Samples.generate(a.size(), i -> re * b.get(i) + im * a.get(i)),
+        all);
+  }
+
   /** How many draws there are. */
   public int count() {
     return a.size();

@@ -142,6 +142,10 @@ final class RunoutSweeps {
     Optional<Double> now = part.equals("collet") ? key.collet() : key.shank();
     if (!now.equals(first)) {
       Entry.Scalar typed = columns.typed(row, part);
+      if (!columns.has("clamping")) {
+        throw Refused.at(
+            typed.place(), "clock-without-clamping", Arg.typed(typed.text()), Arg.of(part));
+      }
       throw Refused.at(
           typed.place(),
           "clock-changed-in-clamping",

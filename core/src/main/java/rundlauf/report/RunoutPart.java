@@ -18,6 +18,7 @@ import rundlauf.report.Table.Row;
 /** A runout trial: the axis first, then every sweep, drawn round the turn. */
 final class RunoutPart {
   private static final String SWEEPS = "stations[";
+  private static final String PARTS = "parts[";
   private static final List<String> COLUMNS =
       List.of(
           "tir",
@@ -37,9 +38,11 @@ final class RunoutPart {
 
   static List<Block> blocks(Sheet sheet, Runout runout) {
     Map<String, Figure> whole =
-        FigureTable.only(runout.figures(), path -> !path.startsWith(SWEEPS));
+        FigureTable.only(
+            runout.figures(), path -> !path.startsWith(SWEEPS) && !path.startsWith(PARTS));
     List<Block> blocks = new ArrayList<>();
     blocks.add(FigureTable.of(sheet, whole));
+    blocks.addAll(PartsTable.blocks(sheet, runout));
     blocks.add(sweeps(sheet, runout));
     addReasons(runout, blocks);
     List<Chart> turns = PolarCharts.of(sheet, runout);
@@ -90,7 +93,7 @@ final class RunoutPart {
   }
 
   /** A figure, or that it cannot be had; why stands once under the table. */
-  private static Cell brief(Sheet sheet, Figure figure) {
+  static Cell brief(Sheet sheet, Figure figure) {
     return figure.known()
         ? sheet.shown(figure)
         : new Cell.Link(Saying.of("report-cannot-be-had", ""), sheet.readings());
@@ -114,7 +117,7 @@ final class RunoutPart {
   }
 
   /** A number that need not have been given. */
-  private static Cell optional(OptionalDouble value, Scale scale) {
+  static Cell optional(OptionalDouble value, Scale scale) {
     return value.isPresent() ? new Cell.Number(value.getAsDouble(), scale) : new Cell.Blank();
   }
 }

@@ -62,8 +62,25 @@ final class DemoRunoutFile {
     if (stations.size() > 1) {
       all.addAll(axis(taken, tip));
     }
+    if (clocked(taken)) {
+      all.addAll(parts(taken.holding(), stations.get(0)));
+    }
     if (taken.sweeps().get(0).swing().isEmpty() && taken.holding().clampingScatter() > 0) {
       all.addAll(next(name, taken, stations.size() > 1 ? tip : stations.get(0)));
+    }
+    return all;
+  }
+
+  private static boolean clocked(TakenRunout taken) {
+    return taken.sweeps().stream().map(TakenRunout.Sweep::clocks).distinct().count() > 1;
+  }
+
+  private static List<DemoTrial.Truth> parts(Holding holding, double station) {
+    List<DemoTrial.Truth> all = new ArrayList<>();
+    for (Part part : List.of(holding.spindle(), holding.collet(), holding.shank())) {
+      String at = "parts[" + all.size() / 2 + "].";
+      all.add(DemoTrial.Truth.um(at + "eccentricity", part.at(station, 0).amplitude()));
+      all.add(DemoTrial.Truth.degrees(at + "highSpot", part.at(station, 0).highSpot()));
     }
     return all;
   }
@@ -85,13 +102,16 @@ final class DemoRunoutFile {
     boolean again =
         taken.sweeps().stream()
             .anyMatch(s -> s.clamping() > 1 && s.clocks().equals(taken.sweeps().get(0).clocks()));
-    if (again) {
+    if (again || clocked(taken)) {
       Holding h = taken.holding();
       double sd = Math.hypot(h.clampingScatter(), h.tiltScatter() * height);
       all.add(DemoTrial.Truth.um("clampingScatter", sd));
     }
     all.add(DemoTrial.Truth.um("nextClamping.eccentricity", next.amplitude()));
     all.add(DemoTrial.Truth.um("nextClamping.tir", 2 * next.amplitude()));
+    if (clocked(taken)) {
+      all.add(DemoTrial.Truth.um("bestClocking.insteadOf", 2 * next.amplitude()));
+    }
     return all;
   }
 }

@@ -26,6 +26,7 @@ final class RunoutText {
       sheet.heading("heading-sweeps");
       runout.stations().forEach(station -> row(sheet, station));
     }
+    PartsText.write(sheet, runout);
     sheet.group("heading-next-clamping", List.of(), clampings(runout));
     blame(sheet, runout);
   }

@@ -17,7 +17,7 @@ import rundlauf.quantity.Unit;
  *
  * @param draws of that sd [m]
  * @param measured whether it comes from clampings or is assumed
- * @param clampings how many there were
+ * @param clampings how many of them the mean is taken over
  */
 record ClampingScatter(Samples draws, boolean measured, int clampings) {
   /**
@@ -41,14 +41,27 @@ record ClampingScatter(Samples draws, boolean measured, int clampings) {
       return new ClampingScatter(Samples.generate(draws.count(), i -> ASSUMED), false, c);
     }
     var mean = AxisReduction.mean(vectors);
+    return left(vectors.stream().map(v -> v.plus(mean, -1)).toList(), c - 1, file, draws);
+  }
+
+  /**
+   * From what a fit over the clampings leaves of their vectors.
+   *
+   * @param residuals one a clamping
+   * @param spare clampings more than the fit needs; 0: the scatter is assumed
+   */
+  static ClampingScatter left(List<DrawnVector> residuals, int spare, String file, Draws draws) {
+    int c = residuals.size();
+    if (spare == 0) {
+      return new ClampingScatter(Samples.generate(draws.count(), i -> ASSUMED), false, c);
+    }
     double between = 0;
     double within = 0;
-    for (var vector : vectors) {
-      var off = vector.plus(mean, -1);
+    for (var off : residuals) {
       between += Math.pow(off.a().mean(), 2) + Math.pow(off.b().mean(), 2);
       within += Math.pow(off.a().standardDeviation(), 2) + Math.pow(off.b().standardDeviation(), 2);
     }
-    int dof = 2 * (c - 1);
+    int dof = 2 * spare;
     double explained = within / dof;
     double spread = between;
     var stream = draws.stream(file + "/clamping-scatter-sd");

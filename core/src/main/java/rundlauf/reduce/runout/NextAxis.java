@@ -54,7 +54,11 @@ public record NextAxis(
     Clamped clamped = runout.nextClamping().clamped();
     String file = runout.head().name();
     List<DrawnVector> spread = clamped.stations().isEmpty() ? carried : clamped.stations();
-    ClampingScatter scatter = ClampingScatter.of(spread, file, draws);
+    ClampingScatter scatter =
+        clamped
+            .scatter()
+            .map(sds -> new ClampingScatter(sds, true, carried.size()))
+            .orElseGet(() -> ClampingScatter.of(spread, file, draws));
     return new NextAxis(
         next(AxisReduction.mean(carried), scatter, file, draws),
         clamped.tilts().isEmpty()

@@ -32,7 +32,12 @@ final class NextClampingReduction {
       Clamped clamped,
       Draws draws) {
     Drawn eccentricity = NextAxis.next(mean, scatter, file, draws).magnitude(Unit.MICROMETRE);
-    return new NextClamping(at, eccentricity, eccentricity.times(2), clamped);
+    boolean told = scatter.measured() && scatter.clampings() == 1;
+    return new NextClamping(
+        at,
+        eccentricity,
+        eccentricity.times(2),
+        told ? clamped.withScatter(scatter.draws()) : clamped);
   }
 
   /**

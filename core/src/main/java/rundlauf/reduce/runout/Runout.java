@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.maths.Samples;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
@@ -20,6 +22,8 @@ import rundlauf.reduce.Reduced;
  * @param axis tilt, and the shank's axis at the height of the edges
  * @param clampingScatter sd of one component of E between clampings [m]
  * @param nextClamping what the next clamping will be
+ * @param parts what spindle, collet and shank add, at each station
+ * @param bestClocking how to set collet and shank against the spindle
  */
 public record Runout(
     TrialHead head,
@@ -27,14 +31,78 @@ public record Runout(
     Axis axis,
     Figure clampingScatter,
     NextClamping nextClamping,
+    List<Part> parts,
+    BestClocking bestClocking,
     List<Saying> cautions,
     List<Saying> advice)
     implements Reduced {
 
   public Runout {
     stations = List.copyOf(stations);
+    parts = List.copyOf(parts);
     cautions = List.copyOf(cautions);
     advice = List.copyOf(advice);
+  }
+
+  /** Where the parts were not looked for. */
+  public Runout(
+      TrialHead head,
+      List<Station> stations,
+      Axis axis,
+      Figure clampingScatter,
+      NextClamping nextClamping,
+      List<Saying> cautions,
+      List<Saying> advice) {
+    this(
+        head,
+        stations,
+        axis,
+        clampingScatter,
+        nextClamping,
+        List.of(),
+        ClockingReduction.missing(Saying.of("parts-not-told-apart", "bestClocking")),
+        cautions,
+        advice);
+  }
+
+  /**
+   * What one part adds at a station.
+   *
+   * @param name spindle, collet or shank; of parts that cannot be told apart all, joined by +
+   * @param station height [m]; empty when none is given
+   * @param eccentricity of the part alone [m]
+   * @param highSpot where it would read highest alone with its clock angle 0 [rad]
+   */
+  public record Part(String name, OptionalDouble station, Figure eccentricity, Figure highSpot) {}
+
+  /**
+   * The clock angles that leave least.
+   *
+   * @param station height it holds at [m]
+   * @param collet how far its mark is to stand forward of the spindle's [rad]; empty where it
+   *     cannot be said
+   * @param shank likewise
+   * @param tir what the next clamping so set will be [m]
+   * @param insteadOf what the next clamping will be with the parts as in the first [m]
+   */
+  public record BestClocking(
+      OptionalDouble station,
+      OptionalDouble collet,
+      OptionalDouble shank,
+      Figure tir,
+      Figure insteadOf) {
+    /** How to set the marks: of a clocking that is known. */
+    public Saying setting() {
+      String about = "bestClocking";
+      Arg first = Arg.of(collet.orElse(0), Unit.DEGREE);
+      Arg second = Arg.of(shank.orElse(0), Unit.DEGREE);
+      if (shank.isEmpty()) {
+        return Saying.of("set-collet", about, first);
+      }
+      return collet.isEmpty()
+          ? Saying.of("set-shank", about, second)
+          : Saying.of("set-collet-and-shank", about, first, second);
+    }
   }
 
   /**
@@ -132,9 +200,24 @@ public record Runout(
    * @param tilts T, one for each of them; none where one station cannot tell
    * @param stations E at one station, of more clampings than bear a tilt: what their scatter is
    *     taken from; none: from {@code offsets}
+   * @param scatter sd of one component between clampings [m], draw by draw, where clampings of
+   *     other clock angles tell it and these do not
    */
   public record Clamped(
-      List<DrawnVector> offsets, List<DrawnVector> tilts, List<DrawnVector> stations) {
+      List<DrawnVector> offsets,
+      List<DrawnVector> tilts,
+      List<DrawnVector> stations,
+      Optional<Samples> scatter) {
+    /** Where other clampings tell nothing. */
+    public Clamped(List<DrawnVector> offsets, List<DrawnVector> tilts, List<DrawnVector> stations) {
+      this(offsets, tilts, stations, Optional.empty());
+    }
+
+    /** The same with the scatter that clampings of other clock angles tell. */
+    Clamped withScatter(Samples sds) {
+      return new Clamped(offsets, tilts, stations, Optional.of(sds));
+    }
+
     public Clamped {
       offsets = List.copyOf(offsets);
       tilts = List.copyOf(tilts);
@@ -162,7 +245,13 @@ public record Runout(
     all.put("axis.tip.tir", axis.tip().tir());
     all.put("axis.tip.eccentricity", axis.tip().eccentricity());
     all.put("axis.tip.highSpot", axis.tip().highSpot());
+    for (int i = 0; i < parts.size(); i++) {
+      all.put("parts[" + i + "].eccentricity", parts.get(i).eccentricity());
+      all.put("parts[" + i + "].highSpot", parts.get(i).highSpot());
+    }
     all.put("clampingScatter", clampingScatter);
+    all.put("bestClocking.tir", bestClocking.tir());
+    all.put("bestClocking.insteadOf", bestClocking.insteadOf());
     all.put("nextClamping.eccentricity", nextClamping.eccentricity());
     all.put("nextClamping.tir", nextClamping.tir());
     return all;
@@ -176,6 +265,8 @@ public record Runout(
         axis,
         clampingScatter,
         nextClamping,
+        parts,
+        bestClocking,
         Reduced.joined(more, cautions),
         advice);
   }

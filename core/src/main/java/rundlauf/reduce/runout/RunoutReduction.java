@@ -55,12 +55,23 @@ public final class RunoutReduction {
     List<AxisFit> fits =
         clampings.values().stream().filter(AxisFit::possible).map(AxisFit::of).toList();
     var axis = AxisReduction.reduce(trial, fits, draws);
-    ClampingScatter scatter = scatter(trial, clampings, fits, draws);
+    PartsReduction parts = PartsReduction.of(trial, stations, draws);
+    ClampingScatter scatter = parts.scatter(scatter(trial, clampings, fits, draws));
     NextClamping next = nextClamping(trial, clampings, fits, scatter, draws);
     List<Saying> cautions = RunoutCautions.of(trial, fits);
     List<Saying> advice = new ArrayList<>(RunoutAdvice.of(trial, stations, axis, scatter, next));
+    advice.addAll(parts.advice());
     advice.addAll(LobeSayings.of(trial, stations));
-    return new Runout(trial.head(), stations, axis, scatter.figure(), next, cautions, advice);
+    return new Runout(
+        trial.head(),
+        stations,
+        axis,
+        parts.figure(scatter),
+        next,
+        parts.parts(),
+        parts.best(),
+        cautions,
+        advice);
   }
 
   private static Station station(RunoutReadings trial, int k, Draws draws) {
