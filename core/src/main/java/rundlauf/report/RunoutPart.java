@@ -103,7 +103,7 @@ final class RunoutPart {
     Set<String> codes = new LinkedHashSet<>();
     List<Remarks.Remark> reasons = new ArrayList<>();
     Cell because = new Cell.Said(Saying.of("report-cannot-be-had-because", ""));
-    FigureTable.only(runout.figures(), path -> path.startsWith(SWEEPS))
+    FigureTable.only(runout.figures(), path -> path.startsWith(SWEEPS) || path.startsWith(PARTS))
         .values()
         .forEach(
             figure -> {
