@@ -19,6 +19,7 @@ import rundlauf.readings.LoadReadings;
 import rundlauf.readings.RunoutReadings.Sweep;
 import rundlauf.readings.SpeedReadings;
 import rundlauf.readings.TrialHead;
+import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -115,7 +116,7 @@ public final class Invented {
                 "spindle+shank", station, length(9, 1, 1), missing(Unit.DEGREE, "direction-lost")),
             new Runout.Part(
                 "collet", station, length(20, 1, 1), plain.stations().get(0).highSpot())),
-        new Runout.BestClocking(
+        new BestClocking(
             station,
             OptionalDouble.of(Math.toRadians(130)),
             OptionalDouble.empty(),

@@ -4,6 +4,7 @@ import java.util.List;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Runout;
 
 /** The figures of a runout trial. */
@@ -71,7 +72,7 @@ final class RunoutFigures {
     json.figure("highSpot", part.highSpot());
   }
 
-  private static void bestClocking(JsonLine json, Runout.BestClocking best) {
+  private static void bestClocking(JsonLine json, BestClocking best) {
     json.number("station_mm", best.station(), Unit.MILLIMETRE);
     json.number("collet_deg", best.collet(), Unit.DEGREE);
     json.number("shank_deg", best.shank(), Unit.DEGREE);

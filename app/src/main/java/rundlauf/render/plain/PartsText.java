@@ -8,6 +8,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.render.Sentences;
 
@@ -45,7 +46,7 @@ final class PartsText {
     }
   }
 
-  private static void best(Sheet sheet, Runout.BestClocking best) {
+  private static void best(Sheet sheet, BestClocking best) {
     Map<String, Figure> figures = new LinkedHashMap<>();
     figures.put("label-tir-so-set", best.tir());
     figures.put("label-tir-as-clamped", best.insteadOf());

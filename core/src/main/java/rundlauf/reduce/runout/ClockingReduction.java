@@ -14,7 +14,6 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.ScatteredVector;
 import rundlauf.quantity.Unit;
 import rundlauf.reduce.runout.PartsDesign.Body;
-import rundlauf.reduce.runout.Runout.BestClocking;
 
 /** The clock angles of collet and shank that leave least of their eccentricities together. */
 final class ClockingReduction {

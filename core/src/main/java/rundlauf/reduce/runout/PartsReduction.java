@@ -14,7 +14,6 @@ import rundlauf.quantity.Polar;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.RunoutReadings;
-import rundlauf.reduce.runout.Runout.BestClocking;
 import rundlauf.reduce.runout.Runout.Part;
 import rundlauf.reduce.runout.Runout.Station;
 

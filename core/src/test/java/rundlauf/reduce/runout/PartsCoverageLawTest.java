@@ -112,7 +112,7 @@ class PartsCoverageLawTest {
         spot = spot.plus(judged(high, high.value() + off));
       }
     }
-    Runout.BestClocking best = runout.bestClocking();
+    BestClocking best = runout.bestClocking();
     double collet = set(best.collet().orElseThrow(), stream);
     double shank = set(best.shank().orElseThrow(), stream);
     return new Tally(

@@ -270,7 +270,7 @@ class PartsLawTest {
   @Test
   void setBestTheToolRunsTruerAndTheTruthLiesInTheInterval() {
     Runout runout = reduce(trial(REPEATED, 0.5 * UM));
-    Runout.BestClocking best = runout.bestClocking();
+    BestClocking best = runout.bestClocking();
     double collet = best.collet().orElseThrow();
     double shank = best.shank().orElseThrow();
     holds(best.tir(), 2 * TRUTH.mean(10e-3, collet, shank).amplitude());
@@ -345,7 +345,7 @@ class PartsLawTest {
         RunoutBench.take(3, TRUTH, plan, dial)
             .readings("swings", OptionalDouble.empty(), RunoutCoverage.ANGLE_LIMIT);
     Runout runout = reduce(swings);
-    assertThat(runout.parts()).singleElement();
+    assertThat(runout.parts()).hasSize(1);
     assertThat(runout.parts().get(0).eccentricity().known()).isFalse();
     assertThat(runout.bestClocking().tir())
         .isInstanceOfSatisfying(
