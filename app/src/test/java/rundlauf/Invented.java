@@ -19,6 +19,7 @@ import rundlauf.readings.LoadReadings;
 import rundlauf.readings.RunoutReadings.Sweep;
 import rundlauf.readings.SpeedReadings;
 import rundlauf.readings.TrialHead;
+import rundlauf.reduce.push.Straightness;
 import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
@@ -160,7 +161,7 @@ public final class Invented {
         compliance,
         length(12, 1, 2),
         missing(Unit.MICROMETRE, "one-branch-only"),
-        Optional.of(new SideLoad.Straightness(1.7, 0.24)),
+        Optional.of(new Straightness(1.7, 0.24)),
         missing(Unit.MICROMETRE_PER_NEWTON, "no-body"),
         missing(Unit.NEWTON_PER_MICROMETRE, "no-body"),
         List.of(),

@@ -6,6 +6,7 @@ import java.util.Map;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.push.Straightness;
 import rundlauf.reduce.sideload.Compliances;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.render.Sentences;
@@ -66,7 +67,7 @@ final class SideLoadText {
     return sheet.word(code, Arg.of(reach.at(), Unit.MILLIMETRE));
   }
 
-  private static void straightness(Sheet sheet, SideLoad.Straightness test) {
+  private static void straightness(Sheet sheet, Straightness test) {
     String code =
         test.p() >= BENT
             ? "straightness-straight"

@@ -16,6 +16,8 @@ import rundlauf.quantity.Figure;
 import rundlauf.quantity.Polar;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.push.Inverse;
+import rundlauf.reduce.push.LoadLines;
 import rundlauf.reduce.sideload.Compliances.Axis;
 
 /**

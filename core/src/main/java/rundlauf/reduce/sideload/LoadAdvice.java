@@ -5,6 +5,8 @@ import java.util.List;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.LoadReadings;
+import rundlauf.reduce.push.LoadFit;
+import rundlauf.reduce.push.LoadLines;
 
 /** What would make the figures of a side load better, and what was taken for granted. */
 final class LoadAdvice {

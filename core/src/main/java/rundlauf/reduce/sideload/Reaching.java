@@ -14,6 +14,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Nose;
+import rundlauf.reduce.push.Inverse;
 import rundlauf.reduce.sideload.Compliances.Reach;
 
 /**

@@ -10,6 +10,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.push.Straightness;
 
 /**
  * What a side-load trial gives.
@@ -77,9 +78,6 @@ public record SideLoad(
     cautions = List.copyOf(cautions);
     advice = List.copyOf(advice);
   }
-
-  /** F of lack of fit and its tail probability. */
-  public record Straightness(double f, double p) {}
 
   /**
    * One fitted line: deflection along the push = intercept + compliance · force, in one direction

@@ -18,6 +18,12 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Point;
+import rundlauf.reduce.push.Inverse;
+import rundlauf.reduce.push.LackOfFit;
+import rundlauf.reduce.push.LoadFigures;
+import rundlauf.reduce.push.LoadFit;
+import rundlauf.reduce.push.LoadLines;
+import rundlauf.reduce.push.Straightness;
 
 /** Side-load readings in, stiffness, play and hysteresis out. */
 public final class SideLoadReduction {
@@ -48,7 +54,7 @@ public final class SideLoadReduction {
     var figures = new LoadFigures(readings, lines, fit, draws);
     Drawn compliance = figures.compliance();
     Figure shank = shank(readings, lines);
-    Optional<SideLoad.Straightness> straightness = LackOfFit.of(lines, step);
+    Optional<Straightness> straightness = LackOfFit.of(lines, step);
     return new SideLoad(
         readings.head(),
         readings,
@@ -158,7 +164,7 @@ public final class SideLoadReduction {
   }
 
   private static List<Saying> cautions(
-      LoadLines lines, LoadFigures figures, Optional<SideLoad.Straightness> straightness) {
+      LoadLines lines, LoadFigures figures, Optional<Straightness> straightness) {
     List<Saying> cautions = new ArrayList<>();
     if (lines.secant()) {
       cautions.add(Saying.of("side-load-secant", "stiffness"));

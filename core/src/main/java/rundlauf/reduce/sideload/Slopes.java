@@ -9,6 +9,9 @@ import rundlauf.maths.Draws;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Point;
 import rundlauf.readings.TrialHead;
+import rundlauf.reduce.push.LoadFigures;
+import rundlauf.reduce.push.LoadFit;
+import rundlauf.reduce.push.LoadLines;
 
 /**
  * The lines of all places and directions of a trial that bear one. Each has its own scatter, named

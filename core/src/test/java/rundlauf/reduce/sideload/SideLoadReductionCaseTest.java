@@ -27,6 +27,7 @@ import rundlauf.readings.IndicatorLimits;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Branch;
 import rundlauf.readings.LoadReadings.Point;
+import rundlauf.reduce.push.Straightness;
 
 class SideLoadReductionCaseTest {
   /** A dial so fine that the readings are what was put in. */
@@ -155,7 +156,7 @@ class SideLoadReductionCaseTest {
     for (int i = 0; i < y.length; i++) {
       points.add(point(1 + i / 2, y[i] * 1e-6, 0, Branch.UNSAID));
     }
-    SideLoad.Straightness found = reduce(FINE, points).straightness().orElseThrow();
+    Straightness found = reduce(FINE, points).straightness().orElseThrow();
     // source: recomputed: straight line rss 0.816, pure error 0.300 on 4 dof: F = 0.258/0.075 =
     // 3.44; the tail of F on 2 and 4 dof is (1 + F/2)⁻²
     assertThat(found.f()).isCloseTo(3.44, within(1e-9));

@@ -1,4 +1,4 @@
-package rundlauf.reduce.sideload;
+package rundlauf.reduce.push;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,7 +27,7 @@ import rundlauf.readings.LoadReadings.Point;
  * @param otherPlaces rows left out for their place
  * @param otherDirections rows left out for their direction
  */
-record LoadLines(
+public record LoadLines(
     List<Point> loaded,
     List<Point> unloaded,
     List<Integer> zeroings,
@@ -44,7 +44,7 @@ record LoadLines(
   private static final double FACING = 0.5;
 
   /** Rows along the axis of the first loaded row, at its place. */
-  static LoadLines of(LoadReadings readings) {
+  public static LoadLines of(LoadReadings readings) {
     Point first = readings.points().stream().filter(p -> p.load() > 0).findFirst().orElseThrow();
     Predicate<Point> there = p -> p.place().equals(first.place()) && p.at().equals(first.at());
     Predicate<Point> loaded = p -> p.load() > 0;
@@ -94,7 +94,7 @@ record LoadLines(
   }
 
   /** Whether the columns of a design are independent. */
-  static boolean independent(double[][] design) {
+  public static boolean independent(double[][] design) {
     if (design.length < design[0].length) {
       return false;
     }
@@ -108,7 +108,7 @@ record LoadLines(
   /**
    * The rows of the fit: unloaded readings tell of the play and not of the slope, save a secant.
    */
-  List<Point> rows() {
+  public List<Point> rows() {
     if (!secant) {
       return loaded;
     }
@@ -117,20 +117,20 @@ record LoadLines(
     return both;
   }
 
-  int slopeColumn() {
+  public int slopeColumn() {
     return zeroings.size();
   }
 
-  int playColumn() {
+  public int playColumn() {
     return slopeColumn() + 1;
   }
 
-  int loopColumn() {
+  public int loopColumn() {
     return slopeColumn() + (play ? 2 : 1);
   }
 
   /** Offsets, then force along the dial, then half the play's sign, then half the branch's. */
-  double[][] design() {
+  public double[][] design() {
     List<Point> rows = rows();
     double[][] design =
         new double[rows.size()][zeroings.size() + 1 + (play ? 1 : 0) + (loop ? 1 : 0)];
@@ -148,27 +148,27 @@ record LoadLines(
     return design;
   }
 
-  Samples readings() {
+  public Samples readings() {
     List<Point> rows = rows();
     return Samples.generate(rows.size(), i -> rows.get(i).reading());
   }
 
   /** Cosine between push and dial. */
-  static double cosine(Point p) {
+  public static double cosine(Point p) {
     return Math.cos(p.direction() - p.dial());
   }
 
-  static double sign(Point p) {
+  public static double sign(Point p) {
     return Math.signum(cosine(p));
   }
 
   /** Stated force along the dial; none without load. */
-  static double along(Point p) {
+  public static double along(Point p) {
     return p.load() == 0 ? 0 : p.load() * cosine(p);
   }
 
   /** A falling load leaves the nose further over than a rising one. */
-  static double branch(Point p) {
+  public static double branch(Point p) {
     return switch (p.branch()) {
       case UP -> -1;
       case DOWN -> 1;
@@ -177,7 +177,7 @@ record LoadLines(
   }
 
   /** Loaded rows by setting of the dial and side pushed to, in the order first met. */
-  List<List<Point>> sides() {
+  public List<List<Point>> sides() {
     Map<String, List<Point>> sides = new LinkedHashMap<>();
     for (Point p : loaded) {
       sides.computeIfAbsent(p.zeroed() + " " + sign(p), k -> new ArrayList<>()).add(p);

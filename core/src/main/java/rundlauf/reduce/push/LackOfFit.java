@@ -1,4 +1,4 @@
-package rundlauf.reduce.sideload;
+package rundlauf.reduce.push;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +12,7 @@ import rundlauf.readings.LoadReadings.Point;
  * Whether a straight line fits: the line against a level of its own for every load, by the F of
  * lack of fit.
  */
-final class LackOfFit {
+public final class LackOfFit {
   private LackOfFit() {}
 
   /**
@@ -24,7 +24,7 @@ final class LackOfFit {
    *     smaller than rounding alone makes it, step/√12
    * @return F and its tail; empty when the readings cannot bear the test
    */
-  static Optional<SideLoad.Straightness> of(LoadLines lines, double step) {
+  public static Optional<Straightness> of(LoadLines lines, double step) {
     double[][] free = levels(lines);
     double[][] line = lines.design();
     int spare = free.length - free[0].length;
@@ -36,7 +36,7 @@ final class LackOfFit {
     double straight = LeastSquares.fit(line, lines.readings()).rss();
     double scatter = Math.max(pure / spare, step * step / 12);
     double f = Math.max(0, straight - pure) / bends / scatter;
-    return Optional.of(new SideLoad.Straightness(f, Distributions.fisherTail(f, bends, spare)));
+    return Optional.of(new Straightness(f, Distributions.fisherTail(f, bends, spare)));
   }
 
   /** A column for every load of every side, and the branch's as in the line. */

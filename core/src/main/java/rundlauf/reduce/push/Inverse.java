@@ -1,4 +1,4 @@
-package rundlauf.reduce.sideload;
+package rundlauf.reduce.push;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,7 +15,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 
 /** Figures that cannot be negative, and the stiffness of a compliance. */
-final class Inverse {
+public final class Inverse {
   private static final double TAIL = (1 - Interval.LEVEL) / 2;
 
   private Inverse() {}
@@ -25,7 +25,7 @@ final class Inverse {
    * the interval takes 0 in wherever 0 cannot be excluded. Its high end is never nearer to 0 than
    * one standard uncertainty: readings that would have it wholly negative say no more than small.
    */
-  static Drawn notNegative(Drawn figure, Draws draws) {
+  public static Drawn notNegative(Drawn figure, Draws draws) {
     Figure.Estimate free = figure.estimate().orElseThrow();
     Samples all = figure.draws(draws);
     if (all.min() >= 0) {
@@ -51,7 +51,7 @@ final class Inverse {
    * @return the inverse with the ends of its interval inverted; the draws beyond the lower end of
    *     the compliance are held at half of that end, which moves no end of the interval
    */
-  static Figure of(Drawn compliance, String tooStiff, String about, Draws draws) {
+  public static Figure of(Drawn compliance, String tooStiff, String about, Draws draws) {
     Samples all = compliance.draws(draws);
     var spread = WeightedSamples.of(all);
     double low = spread.quantile(TAIL);

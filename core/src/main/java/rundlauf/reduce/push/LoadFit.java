@@ -1,4 +1,4 @@
-package rundlauf.reduce.sideload;
+package rundlauf.reduce.push;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import rundlauf.maths.WeightedSamples;
  * @param sigma draws of the scatter of a reading [m]
  * @param scatterAssumed there are no more readings than unknowns, so the scatter is assumed
  */
-record LoadFit(List<Samples> coefficients, Samples sigma, boolean scatterAssumed) {
+public record LoadFit(List<Samples> coefficients, Samples sigma, boolean scatterAssumed) {
   /**
    * Scatter of a reading, in steps, where the readings cannot tell it: half-normal of this scale;
    * our choice, as wide as a hurried hand (common practice, no source).
@@ -32,11 +32,11 @@ record LoadFit(List<Samples> coefficients, Samples sigma, boolean scatterAssumed
    */
   private static final double COARSE_EXCESS = 0.18;
 
-  LoadFit {
+  public LoadFit {
     coefficients = List.copyOf(coefficients);
   }
 
-  static LoadFit of(LoadLines lines, String file, double step, Draws draws) {
+  public static LoadFit of(LoadLines lines, String file, double step, Draws draws) {
     double[][] design = lines.design();
     Stream stream = draws.stream(file + "/readings");
     if (design.length > design[0].length) {

@@ -1,4 +1,4 @@
-package rundlauf.reduce.sideload;
+package rundlauf.reduce.push;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,10 +18,10 @@ import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Point;
 
 /** Figures of the fitted lines: the scatter's draws, joined by what all readings share. */
-record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws draws) {
+public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws draws) {
 
   /** Deflection over true force [m/N]; may reach below 0. */
-  Drawn compliance() {
+  public Drawn compliance() {
     Drawn slope = own("", fit.coefficients().get(lines.slopeColumn()), Unit.MICROMETRE_PER_NEWTON);
     return Drawn.through(
         v -> (v[0] + v[1]) / v[2] * v[3],
@@ -88,7 +88,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   }
 
   /** The gap between the intercepts of opposite pushes, or what one side tells of it. */
-  Figure play() {
+  public Figure play() {
     if (lines.play()) {
       Drawn gap = own(" play", fit.coefficients().get(lines.playColumn()), Unit.MICROMETRE);
       return difference(gap, "play");
@@ -103,7 +103,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   }
 
   /** Whether {@link #play} is only the least that the play can be. */
-  boolean playIsLowerBound() {
+  public boolean playIsLowerBound() {
     return !lines.play() && !lines.secant() && !lines.unloaded().isEmpty();
   }
 
@@ -133,7 +133,7 @@ record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, Draws dr
   }
 
   /** How far falling and rising loads lie apart at equal load. */
-  Figure loop() {
+  public Figure loop() {
     if (!lines.loop()) {
       return new Missing(Unit.MICROMETRE, Saying.of("side-load-no-branches", "hysteresis"));
     }
