@@ -57,4 +57,17 @@ public final class Distributions {
   public static double chiSquareTail(double x, double dof) {
     return 1 - new ChiSquaredDistribution(dof).cumulativeProbability(x);
   }
+
+  /**
+   * The x below which χ² lies with probability {@code p} of the chance that it lies below {@code
+   * most}.
+   *
+   * @param p 0 to 1, open
+   * @param most over 0; infinite for the plain quantile
+   */
+  public static double chiSquareQuantile(double p, double dof, double most) {
+    var chiSquare = new ChiSquaredDistribution(dof);
+    double within = most == Double.POSITIVE_INFINITY ? 1 : chiSquare.cumulativeProbability(most);
+    return chiSquare.inverseCumulativeProbability(p * within);
+  }
 }

@@ -2,12 +2,15 @@ package rundlauf.reduce.runout;
 
 import java.util.List;
 import java.util.Map;
+import rundlauf.maths.Distributions;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
+import rundlauf.maths.WeightedSamples;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Interval;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
@@ -16,10 +19,13 @@ import rundlauf.quantity.Unit;
  * How much E differs from clamping to clamping: the sd of one component.
  *
  * @param draws of that sd [m]
- * @param measured whether it comes from clampings or is assumed
+ * @param high upper end of its interval [m]
+ * @param dof that it is told by; 0: it is assumed
  * @param clampings how many of them the mean is taken over
  */
-record ClampingScatter(Samples draws, boolean measured, int clampings) {
+public record ClampingScatter(Samples draws, double high, int dof, int clampings) {
+  private static final double TAIL = (1 - Interval.LEVEL) / 2;
+
   /**
    * Assumed with one clamping: as if the whole runout that ISO 15488 Table 4 permits a class 2
    * collet of up to 10 mm (15 µm, as quoted on a collet maker's technical page) came anew with each
@@ -38,7 +44,7 @@ record ClampingScatter(Samples draws, boolean measured, int clampings) {
   static ClampingScatter of(List<DrawnVector> vectors, String file, Draws draws) {
     int c = vectors.size();
     if (c < 2) {
-      return new ClampingScatter(Samples.generate(draws.count(), i -> ASSUMED), false, c);
+      return assumed(c, draws);
     }
     var mean = AxisReduction.mean(vectors);
     return left(vectors.stream().map(v -> v.plus(mean, -1)).toList(), c - 1, file, draws);
@@ -53,7 +59,7 @@ record ClampingScatter(Samples draws, boolean measured, int clampings) {
   static ClampingScatter left(List<DrawnVector> residuals, int spare, String file, Draws draws) {
     int c = residuals.size();
     if (spare == 0) {
-      return new ClampingScatter(Samples.generate(draws.count(), i -> ASSUMED), false, c);
+      return assumed(c, draws);
     }
     double between = 0;
     double within = 0;
@@ -68,20 +74,53 @@ record ClampingScatter(Samples draws, boolean measured, int clampings) {
     Samples sds =
         Samples.generate(
             draws.count(), i -> Math.sqrt(Math.max(0, spread / stream.chiSquare(dof) - explained)));
-    return new ClampingScatter(sds, true, c);
+    return new ClampingScatter(sds, high(spread, explained, dof), dof, c);
+  }
+
+  private static ClampingScatter assumed(int clampings, Draws draws) {
+    return new ClampingScatter(
+        Samples.generate(draws.count(), i -> ASSUMED), ASSUMED, 0, clampings);
+  }
+
+  /**
+   * Upper end, given that the whole variance is no less than what the measurement explains: vectors
+   * that happen to lie together say no more than small.
+   */
+  private static double high(double spread, double explained, int dof) {
+    double most = explained == 0 ? Double.POSITIVE_INFINITY : spread / explained;
+    double chiSquare = Distributions.chiSquareQuantile(TAIL, dof, most);
+    return Math.sqrt(Math.max(0, spread / chiSquare - explained));
+  }
+
+  /** Whether it comes from clampings. */
+  boolean measured() {
+    return dof > 0;
+  }
+
+  /** The same, of a mean over so many clampings. */
+  ClampingScatter of(int more) {
+    return new ClampingScatter(draws, high, dof, more);
   }
 
   /** As a figure: missing when it is only assumed. */
   Figure figure() {
-    return measured
-        ? Drawn.of(Unit.MICROMETRE, draws, Map.of())
+    return measured()
+        ? estimate()
         : new Missing(
             Unit.MICROMETRE,
             Saying.of(clampings == 0 ? "swing-only" : "one-clamping-only", "clampingScatter"));
   }
 
+  private Drawn estimate() {
+    var spread = WeightedSamples.of(draws);
+    double value = spread.quantile(0.5);
+    var interval = new Interval(spread.quantile(TAIL), Math.max(high, value), Interval.LEVEL);
+    Samples even = Samples.generate(draws.size(), i -> 1);
+    return Drawn.of(Unit.MICROMETRE, draws, even, value, interval, Map.of());
+  }
+
   /** The cause that the next clamping is. */
   Cause cause(String file) {
-    return Cause.normal(file, measured ? "clamping" : "clamping-assumed");
+    return Cause.normal(file, measured() ? "clamping" : "clamping-assumed");
   }
 }

@@ -57,7 +57,7 @@ public record NextAxis(
     ClampingScatter scatter =
         clamped
             .scatter()
-            .map(sds -> new ClampingScatter(sds, true, carried.size()))
+            .map(told -> told.of(carried.size()))
             .orElseGet(() -> ClampingScatter.of(spread, file, draws));
     return new NextAxis(
         next(AxisReduction.mean(carried), scatter, file, draws),

@@ -32,12 +32,9 @@ final class NextClampingReduction {
       Clamped clamped,
       Draws draws) {
     Drawn eccentricity = NextAxis.next(mean, scatter, file, draws).magnitude(Unit.MICROMETRE);
-    boolean told = scatter.measured() && scatter.clampings() == 1;
+    boolean others = scatter.dof() > 2 * (scatter.clampings() - 1);
     return new NextClamping(
-        at,
-        eccentricity,
-        eccentricity.times(2),
-        told ? clamped.withScatter(scatter.draws()) : clamped);
+        at, eccentricity, eccentricity.times(2), others ? clamped.withScatter(scatter) : clamped);
   }
 
   /**

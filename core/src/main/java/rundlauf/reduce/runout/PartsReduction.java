@@ -83,13 +83,18 @@ record PartsReduction(
   }
 
   /**
-   * The scatter between clampings: of those with the first's clock angles where they tell it, else
-   * what the parts leave unexplained.
+   * The scatter between clampings: of those with the first's clock angles, or what the parts leave
+   * unexplained where that is told by more clampings.
    */
   ClampingScatter scatter(ClampingScatter own) {
-    return own.measured() || fit.filter(f -> f.scatter().measured()).isEmpty()
-        ? own
-        : new ClampingScatter(fit.get().scatter().draws(), true, Math.max(1, own.clampings()));
+    return left()
+        .filter(left -> left.dof() > own.dof())
+        .map(left -> left.of(Math.max(1, own.clampings())))
+        .orElse(own);
+  }
+
+  private Optional<ClampingScatter> left() {
+    return fit.map(PartsFit::scatter);
   }
 
   /** That scatter as a figure. */

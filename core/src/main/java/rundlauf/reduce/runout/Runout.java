@@ -175,15 +175,15 @@ public record Runout(
       List<DrawnVector> offsets,
       List<DrawnVector> tilts,
       List<DrawnVector> stations,
-      Optional<Samples> scatter) {
+      Optional<ClampingScatter> scatter) {
     /** Where other clampings tell nothing. */
     public Clamped(List<DrawnVector> offsets, List<DrawnVector> tilts, List<DrawnVector> stations) {
       this(offsets, tilts, stations, Optional.empty());
     }
 
     /** The same with the scatter that clampings of other clock angles tell. */
-    Clamped withScatter(Samples sds) {
-      return new Clamped(offsets, tilts, stations, Optional.of(sds));
+    Clamped withScatter(ClampingScatter told) {
+      return new Clamped(offsets, tilts, stations, Optional.of(told));
     }
 
     public Clamped {

@@ -51,7 +51,7 @@ final class RunoutAdvice {
               "clamping-scatter-assumed",
               "nextClamping",
               Arg.of(Math.rint(ClampingScatter.ASSUMED * 1e7) / 1e7, Unit.MICROMETRE)));
-    } else if (scatter.clampings() > 1 && scatter.clampings() < CLAMPINGS) {
+    } else if (scatter.clampings() > 1 && scatter.dof() < 2 * (CLAMPINGS - 1)) {
       advice.add(Saying.of("more-clampings", "nextClamping", Arg.of(scatter.clampings())));
     }
     if (next.eccentricity().known() && !axis.tip().tir().known()) {
