@@ -93,6 +93,28 @@ class LeastSquaresCaseTest {
   }
 
   @Test
+  void oneWayAnalysisOfVarianceIsALevelForEachGroup() {
+    CaseTable set = CaseTable.read("metrology/nist_anova_sirstv");
+    Samples group = set.column("group");
+    double[][] levels = new double[group.size()][5];
+    double[][] one = new double[group.size()][1];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i][(int) group.get(i) - 1] = 1;
+      one[i][0] = 1;
+    }
+    LeastSquares within = LeastSquares.fit(levels, set.column("y"));
+    LeastSquares whole = LeastSquares.fit(one, set.column("y"));
+    // source: NIST StRD, SiRstv: certified sums of squares, residual sd and F; its readings carry
+    // seven digits before they differ
+    assertThat(within.rss()).isCloseTo(2.16636560000000e-1, TEN_DIGITS);
+    assertThat(within.residualSd()).isCloseTo(1.04076068334656e-1, TEN_DIGITS);
+    assertThat(within.dof()).isEqualTo(20);
+    double between = whole.rss() - within.rss();
+    assertThat(between).isCloseTo(5.11462616000000e-2, TEN_DIGITS);
+    assertThat(between / 4 / (within.rss() / 20)).isCloseTo(1.18046237440255, TEN_DIGITS);
+  }
+
+  @Test
   void scaleOfTheColumnsDoesNotMatter() {
     CaseTable norris = CaseTable.read("metrology/nist_norris");
     Samples tiny = norris.column("x").map(x -> x * 1e-14);
