@@ -7,10 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rundlauf.maths.Draws;
-import rundlauf.maths.LeastSquares;
 import rundlauf.maths.Samples;
-import rundlauf.maths.Stream;
-import rundlauf.maths.WeightedSamples;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
@@ -25,6 +22,12 @@ final class TurnsReduction {
 
   /** Of a rectangular cause, half of its 95 % interval. */
   private static final double MOST = 0.95;
+
+  /**
+   * Scatter of a hand that reads, in steps, that may pass for motion: our choice, half of what a
+   * hurried one does.
+   */
+  private static final double HAND = 0.3;
 
   private TurnsReduction() {}
 
@@ -51,7 +54,7 @@ final class TurnsReduction {
     byPosition.replaceAll((position, read) -> read.subList(0, turns));
     double angles = eccentricity * trial.angleLimit();
     return form.withTurns(
-        synchronous(byPosition, turns, trial, record, draws),
+        SynchronousMotion.of(byPosition, trial, record, draws),
         asynchronous(byPosition, trial, angles, record, draws));
   }
 
@@ -67,7 +70,8 @@ final class TurnsReduction {
 
   /**
    * Largest range over the turns at one angle. Rounding moves each end by half a step, a wrongly
-   * set angle by what the offset rises there: the interval holds whatever they can have done.
+   * set angle by what the offset rises there: the interval holds whatever they can have done. What
+   * a hand scatters in reading cannot be told from motion and takes the low end down.
    */
   private static Figure asynchronous(
       Map<Long, List<Double>> byPosition,
@@ -91,10 +95,13 @@ final class TurnsReduction {
       halves.put(Cause.rectangular(trial.indicator().record(), "limit-of-error-form"), limit);
       most += MOST * limit;
     }
-    return moved(range, halves, most, draws);
+    double scatter = HAND * step;
+    double squares = SynchronousMotion.squares(byPosition);
+    double motion = Math.sqrt(Math.max(0, 1 - scatter * scatter / squares));
+    return moved(range, halves, new double[] {range * motion - most, range + most}, draws);
   }
 
-  private static Figure moved(double value, Map<Cause, Double> halves, double most, Draws draws) {
+  private static Figure moved(double value, Map<Cause, Double> halves, double[] ends, Draws draws) {
     double[] moved = new double[draws.count()];
     Arrays.fill(moved, value);
     Map<Cause, Double> effects = new LinkedHashMap<>();
@@ -108,71 +115,8 @@ final class TurnsReduction {
           }
         });
     Samples all = Samples.of(moved).map(Math::abs);
-    var interval = new Interval(Math.max(0, value - most), value + most, Interval.LEVEL);
+    var interval = new Interval(Math.max(0, ends[0]), ends[1], Interval.LEVEL);
     Samples even = all.map(x -> 1.0 / all.size());
     return Drawn.of(Unit.MICROMETRE, all, even, value, interval, effects);
-  }
-
-  /**
-   * Range of the mean over turns less its once-a-turn part. Scatter left in the mean makes a range
-   * of its own: drawn anew on top of the mean it shows by how much, and is taken back.
-   */
-  private static Figure synchronous(
-      Map<Long, List<Double>> byPosition,
-      int turns,
-      RunoutReadings trial,
-      String record,
-      Draws draws) {
-    Samples angle =
-        Samples.of(byPosition.keySet().stream().map(p -> Math.toRadians(p / 1000.0)).toList());
-    Samples mean = Samples.of(byPosition.values().stream().map(r -> Samples.of(r).mean()).toList());
-    double squares = 0;
-    for (List<Double> read : byPosition.values()) {
-      squares += Math.pow(Samples.of(read).standardDeviation(), 2) / byPosition.size();
-    }
-    double step = trial.indicator().readTo();
-    // What rounding does alike in every turn fades with the scatter that carries it over the steps.
-    double alike = Math.exp(-4 * Math.PI * Math.PI * squares / (step * step)) * step * step / 12;
-    double u = Math.sqrt(squares / turns + alike);
-    Samples form = LeastSquares.fit(Curve.rows(angle, List.of(1)), mean).residuals();
-    double range = form.max() - form.min();
-    Stream stream = draws.stream(record + "/scatter-turns");
-    int dof = byPosition.size() * (turns - 1);
-    Samples back =
-        Samples.generate(draws.count(), i -> 2 * range - again(form, angle, u, dof, stream));
-    return synchronous(range, back, trial, record, draws);
-  }
-
-  private static double again(Samples form, Samples angle, double u, int dof, Stream stream) {
-    Samples noise = stream.students(form.size(), dof);
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < angle.size(); i++) {
-      double y = form.get(i) + u * noise.get(i);
-      low = Math.min(low, y);
-      high = Math.max(high, y);
-    }
-    return high - low;
-  }
-
-  private static Figure synchronous(
-      double range, Samples back, RunoutReadings trial, String record, Draws draws) {
-    Map<Cause, Double> effects = new LinkedHashMap<>();
-    effects.put(Cause.normal(record, "scatter-turns"), back.standardDeviation());
-    Samples all = back;
-    if (trial.indicator().limitOfError().isPresent()) {
-      double u = trial.indicator().limitOfError().get().over(range) / Math.sqrt(3);
-      Cause cause = Cause.rectangular(trial.indicator().record(), "limit-of-error-form");
-      Samples standard = cause.draws(draws);
-      all = Samples.generate(back.size(), i -> back.get(i) + u * standard.get(i));
-      effects.put(cause, u);
-    }
-    Samples positive = all.map(x -> Math.max(0, x));
-    var spread = WeightedSamples.of(positive);
-    double low = Math.min(range, spread.quantile((1 - Interval.LEVEL) / 2));
-    double high = Math.max(range, spread.quantile((1 + Interval.LEVEL) / 2));
-    var interval = new Interval(low, high, Interval.LEVEL);
-    Samples even = positive.map(x -> 1.0 / positive.size());
-    return Drawn.of(Unit.MICROMETRE, positive, even, range, interval, effects);
   }
 }
