@@ -5,6 +5,7 @@ import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobPlan;
 import rundlauf.planning.SetupPlan;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -88,6 +89,9 @@ public enum Exit {
     }
     if (result instanceof SideLoad load) {
       return load.stiffness().known();
+    }
+    if (result instanceof Axial axial) {
+      return axial.endPlay().known() || axial.axialStiffness().known();
     }
     return !(result instanceof Speed speed) || speed.usableMax().known();
   }

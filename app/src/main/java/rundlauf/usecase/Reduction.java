@@ -6,6 +6,7 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.readings.AxialReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.LoadReadings;
@@ -13,6 +14,7 @@ import rundlauf.readings.RunoutReader;
 import rundlauf.readings.SpeedReader;
 import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.AxialReduction;
 import rundlauf.reduce.runout.RunoutReduction;
 import rundlauf.reduce.sideload.SideLoadReduction;
 import rundlauf.reduce.speed.Speed;
@@ -34,6 +36,10 @@ final class Reduction {
       case SIDE_LOAD -> {
         var readings = LoadReader.read(trial, bench);
         yield cautioned(SideLoadReduction.reduce(readings, draws, work), bench, pin(readings));
+      }
+      case AXIAL -> {
+        var readings = AxialReader.read(trial, bench);
+        yield cautioned(AxialReduction.reduce(readings, draws, work), bench, pin(readings));
       }
       case SPEED -> {
         var readings = SpeedReader.read(trial, bench);

@@ -8,6 +8,7 @@ import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -51,6 +52,9 @@ public final class ResultDocument {
     }
     if (result instanceof SideLoad sideLoad) {
       return SideLoadFigures.write(json, sideLoad);
+    }
+    if (result instanceof Axial axial) {
+      return AxialFigures.write(json, axial);
     }
     if (result instanceof Speed speed) {
       return SpeedFigures.write(json, speed);

@@ -2,9 +2,11 @@ package rundlauf.wire;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.push.Straightness;
 import rundlauf.reduce.sideload.Compliances;
 import rundlauf.reduce.sideload.SideLoad;
 
@@ -17,7 +19,7 @@ final class SideLoadFigures {
     json.figure("compliance", load.compliance());
     json.figure("play", load.play());
     json.figure("hysteresis", load.hysteresis());
-    straightness(json, load);
+    straightness(json, load.straightness());
     json.object("shank", () -> json.figure("compliance", load.shankCompliance()));
     json.figure("setupStiffness", load.setupStiffness());
     json.object(
@@ -39,8 +41,8 @@ final class SideLoadFigures {
     return said;
   }
 
-  private static void straightness(JsonLine json, SideLoad load) {
-    var test = load.straightness();
+  /** The test of lack of fit, or why there is none. */
+  static void straightness(JsonLine json, Optional<Straightness> test) {
     if (test.isPresent()) {
       json.object(
           "straightness",

@@ -30,6 +30,7 @@ class OutputFrozenTest {
   @CsvSource({
     "reduce, runout.yaml, 0",
     "reduce, side-load.yaml, 0",
+    "reduce, axial.yaml, 0",
     "reduce, speed.yaml, 0",
     "reduce, inspection.yaml, 4",
     "compare, bench, 4",
@@ -50,6 +51,7 @@ class OutputFrozenTest {
   @CsvSource({
     "reduce, runout.yaml",
     "reduce, side-load.yaml",
+    "reduce, axial.yaml",
     "reduce, speed.yaml",
     "reduce, inspection.yaml",
     "compare, bench",

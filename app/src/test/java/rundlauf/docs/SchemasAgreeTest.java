@@ -26,6 +26,7 @@ import rundlauf.files.BenchFiles;
 import rundlauf.files.TrialFiles;
 import rundlauf.planning.JobTasks;
 import rundlauf.quantity.Refused;
+import rundlauf.readings.AxialReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.RunoutReader;
@@ -86,6 +87,7 @@ class SchemasAgreeTest {
     switch (trial.kind()) {
       case "runout" -> RunoutReader.read(trial, bench);
       case "side-load" -> LoadReader.read(trial, bench);
+      case "axial" -> AxialReader.read(trial, bench);
       case "speed" -> SpeedReader.read(trial, bench);
       default -> InspectionReader.read(trial, bench);
     }

@@ -3,6 +3,7 @@ package rundlauf.files;
 import java.util.Optional;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
+import rundlauf.readings.AxialReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.RunoutReader;
@@ -17,6 +18,7 @@ final class Understanding {
     return switch (TrialKind.of(trial)) {
       case RUNOUT -> RunoutReader.read(trial, bench);
       case SIDE_LOAD -> LoadReader.read(trial, bench);
+      case AXIAL -> AxialReader.read(trial, bench);
       case SPEED -> SpeedReader.read(trial, bench);
       case INSPECTION -> InspectionReader.read(trial, bench);
     };

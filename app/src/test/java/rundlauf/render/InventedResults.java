@@ -22,6 +22,7 @@ import rundlauf.readings.LoadReadings.Branch;
 import rundlauf.readings.RunoutReadings.Sweep;
 import rundlauf.readings.SpeedReadings;
 import rundlauf.readings.TrialHead;
+import rundlauf.reduce.push.Line;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -159,9 +160,7 @@ final class InventedResults {
         Optional.empty(),
         new Missing(Unit.MICROMETRE_PER_NEWTON, UNSAID),
         new Missing(Unit.NEWTON_PER_MICROMETRE, UNSAID),
-        List.of(
-            new SideLoad.Line(0, "shank", 4e-6, 3.2e-6),
-            new SideLoad.Line(Math.PI, "shank", 4e-6, 3.2e-6)),
+        List.of(new Line(0, "shank", 4e-6, 3.2e-6), new Line(Math.PI, "shank", 4e-6, 3.2e-6)),
         List.of(
             Saying.of("report-name", "", Arg.of("The nose moves 8 µm before it bears a load."))),
         List.of());

@@ -192,4 +192,15 @@ final class Columns {
   int count(Table.Row row, String name, int least) {
     return Section.count(typed(row, name), least);
   }
+
+  /** One of the accepted words; empty for a blank cell or a column that is not there. */
+  Optional<String> word(Table.Row row, String name, List<String> accepted) {
+    Optional<Entry.Scalar> cell = cell(row, name);
+    Optional<String> word = cell.map(c -> c.text().strip());
+    if (word.isPresent() && !accepted.contains(word.get())) {
+      Arg nearest = Arg.list(Nearest.first(word.get(), accepted));
+      throw Refused.at(cell.orElseThrow().place(), "word-unknown", Arg.typed(word.get()), nearest);
+    }
+    return word;
+  }
 }

@@ -6,36 +6,35 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Entry;
-import rundlauf.bench.Nearest;
 import rundlauf.bench.Table;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Unit;
 
-/** Reads the rows of a side-load trial, in the order taken. */
+/** Reads the rows of a trial that pushes the nose, in the order taken. */
 final class LoadPoints {
   private static final List<String> PLACES =
       List.of("shank", "nut", "housing", "mount", "carriage", "table");
 
   private final Columns columns;
   private final DialReader dial;
-  private final ForceReader force;
+  private final Pushing pushing;
   private final List<LoadReadings.Point> points = new ArrayList<>();
 
-  private LoadPoints(Columns columns, DialReader dial, ForceReader force) {
+  private LoadPoints(Columns columns, DialReader dial, Pushing pushing) {
     this.columns = columns;
     this.dial = dial;
-    this.force = force;
+    this.pushing = pushing;
   }
 
-  static List<LoadReadings.Point> of(Columns columns, DialReader dial, ForceReader force) {
+  static List<LoadReadings.Point> of(Columns columns, DialReader dial, Pushing pushing) {
     columns.require(LoadReader.READING);
     List<Table.Row> rows = columns.used();
     if (rows.isEmpty()) {
       throw columns.none();
     }
-    LoadPoints reader = new LoadPoints(columns, dial, force);
-    double defaultDial = reader.angle(rows.get(0), "direction").orElse(0.0);
+    LoadPoints reader = new LoadPoints(columns, dial, pushing);
+    double defaultDial = pushing.said(rows.get(0)).orElse(0.0);
     rows.forEach(row -> reader.add(row, defaultDial));
     if (!reader.showsDifference()) {
       throw Refused.at(rows.get(0).place(), "no-difference-of-load", Arg.of(reader.points.size()));
@@ -45,21 +44,18 @@ final class LoadPoints {
 
   private void add(Table.Row row, double defaultDial) {
     Entry.Scalar typed = columns.typed(row, "reading");
-    String place = word(row, "place", PLACES).orElse("shank");
+    String place = columns.word(row, "place", PLACES).orElse("shank");
     Optional<Double> at = columns.siIfGiven(row, "at");
-    double along = angle(row, "dial").orElse(defaultDial);
+    double along = pushing.dial(row).orElse(defaultDial);
     at.ifPresent(x -> refuseTwoBodies(row, place, x));
-    double load = force.newtons(columns, row);
-    if (load > 0 && columns.has("direction") && angle(row, "direction").isEmpty()) {
-      throw Refused.at(row.place(), "direction-missing");
-    }
+    Pushing.Push push = pushing.push(row);
     points.add(
         new LoadReadings.Point(
-            load,
+            push.load(),
             dial.along(columns.si(row, "reading"), typed, columns.unit("reading")),
             place,
             at,
-            angle(row, "direction").orElse(0.0),
+            push.direction(),
             along,
             branch(row),
             zeroed(row, place, at, along),
@@ -93,23 +89,10 @@ final class LoadPoints {
   }
 
   private LoadReadings.Branch branch(Table.Row row) {
-    return word(row, "branch", List.of("up", "down"))
+    return columns
+        .word(row, "branch", List.of("up", "down"))
         .map(b -> b.equals("up") ? LoadReadings.Branch.UP : LoadReadings.Branch.DOWN)
         .orElse(LoadReadings.Branch.UNSAID);
-  }
-
-  private Optional<Double> angle(Table.Row row, String column) {
-    return columns.siIfGiven(row, column);
-  }
-
-  private Optional<String> word(Table.Row row, String column, List<String> accepted) {
-    Optional<Entry.Scalar> cell = columns.cell(row, column);
-    Optional<String> word = cell.map(c -> c.text().strip());
-    if (word.isPresent() && !accepted.contains(word.get())) {
-      Arg nearest = Arg.list(Nearest.first(word.get(), accepted));
-      throw Refused.at(cell.orElseThrow().place(), "word-unknown", Arg.typed(word.get()), nearest);
-    }
-    return word;
   }
 
   /** Whether any two readings on one setting of the dial differ in the push. */

@@ -56,7 +56,7 @@ public final class LoadReader {
     DialReader dial = DialReader.read(trial.name(), s, bench);
     Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
     ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
-    List<LoadReadings.Point> points = LoadPoints.of(columns, dial, force);
+    List<LoadReadings.Point> points = LoadPoints.of(columns, dial, new SidePushing(columns, force));
     return new LoadReadings(
         head,
         dial.limits(),
@@ -80,7 +80,7 @@ public final class LoadReader {
                     .map(to -> new LoadReadings.Nose(spindle.name(), to)));
   }
 
-  private static LoadReadings.Body body(Section s) {
+  static LoadReadings.Body body(Section s) {
     return new LoadReadings.Body(
         s.requiredQuantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
         s.requiredQuantity("modulus", Dimension.PRESSURE, Bound.POSITIVE));

@@ -13,12 +13,13 @@ import rundlauf.quantity.Refused;
 public enum TrialKind {
   RUNOUT,
   SIDE_LOAD,
+  AXIAL,
+
   SPEED,
   INSPECTION;
 
   /** Kinds whose files may lie in a bench already, and that are not reduced yet. */
-  private static final List<String> NOT_YET =
-      List.of("axial", "growth", "sound", "tap", "test-cut");
+  private static final List<String> NOT_YET = List.of("growth", "sound", "tap", "test-cut");
 
   /** As it is typed after {@code trial:}. */
   public String word() {

@@ -3,17 +3,17 @@ package rundlauf.report;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.readings.LoadReadings.Point;
-import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.push.Line;
 
 /**
- * A fitted line of a side-load trial as the dial would have read it.
+ * A fitted line of a trial that pushes the nose, as the dial would have read it.
  *
  * @param facing cosine between push and dial
  * @param most the largest load of its side [N]
  */
-record FittedLine(SideLoad.Line line, double facing, double most) {
+record FittedLine(Line line, double facing, double most) {
   /** The line over its own points; empty when none of them bears a load. */
-  static Optional<FittedLine> of(SideLoad.Line line, List<Point> points) {
+  static Optional<FittedLine> of(Line line, List<Point> points) {
     List<Point> own = points.stream().filter(p -> belongs(p, line)).toList();
     return own.stream()
         .findFirst()
@@ -26,7 +26,7 @@ record FittedLine(SideLoad.Line line, double facing, double most) {
   }
 
   /** Whether a point is one that the line may have been fitted to. */
-  static boolean belongs(Point p, SideLoad.Line line) {
+  static boolean belongs(Point p, Line line) {
     return p.load() > 0 && p.place().equals(line.place()) && p.direction() == line.direction();
   }
 

@@ -9,7 +9,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings.Point;
-import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.push.Line;
 import rundlauf.report.Table.Row;
 
 /** Readings against the load, each loop in the order taken, with the fitted lines. */
@@ -18,15 +18,14 @@ final class LoadChart {
 
   private LoadChart() {}
 
-  static Chart of(Sheet sheet, SideLoad load) {
-    List<Point> points = load.readings().points();
+  static Chart of(Sheet sheet, List<Point> points, List<Line> fitted) {
     Scale force = new Scale(Unit.NEWTON, 2);
     Scale length =
         Scale.showing(Unit.MICROMETRE, Samples.of(points.stream().map(Point::reading).toList()), 1);
     List<Chart.Loop> loops = new ArrayList<>();
     grouped(points).values().forEach(group -> loops.add(loop(group)));
     List<FittedLine> lines =
-        load.lines().stream().flatMap(l -> FittedLine.of(l, points).stream()).toList();
+        fitted.stream().flatMap(l -> FittedLine.of(l, points).stream()).toList();
     Saying caption = Saying.of("report-load", "");
     return new Chart.LoadLoop(
         sheet.chart("load"),

@@ -5,6 +5,7 @@ import java.util.List;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -49,6 +50,8 @@ final class TrialPart {
       blocks.addAll(RunoutPart.blocks(sheet, runout));
     } else if (reduced instanceof SideLoad load) {
       blocks.addAll(SideLoadPart.blocks(sheet, load));
+    } else if (reduced instanceof Axial axial) {
+      blocks.addAll(AxialPart.blocks(sheet, axial));
     } else if (reduced instanceof Speed speed) {
       blocks.addAll(SpeedPart.blocks(sheet, speed));
     } else {

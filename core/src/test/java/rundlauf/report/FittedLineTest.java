@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rundlauf.readings.LoadReadings.Branch;
 import rundlauf.readings.LoadReadings.Point;
-import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.push.Line;
 
 class FittedLineTest {
   private static Point point(double load, double direction) {
@@ -20,7 +20,7 @@ class FittedLineTest {
 
   @Test
   void aPushAlongTheDialRaisesItsReading() {
-    var line = new SideLoad.Line(0, "shank", 2e-6, 3e-6);
+    var line = new Line(0, "shank", 2e-6, 3e-6);
     FittedLine fit = FittedLine.of(line, POINTS).orElseThrow();
     assertThat(fit.most()).isEqualTo(20);
     assertThat(fit.along(20)).isEqualTo(20);
@@ -29,7 +29,7 @@ class FittedLineTest {
 
   @Test
   void aPushAgainstTheDialLowersIt() {
-    var line = new SideLoad.Line(Math.PI, "shank", 2e-6, 3e-6);
+    var line = new Line(Math.PI, "shank", 2e-6, 3e-6);
     FittedLine fit = FittedLine.of(line, POINTS).orElseThrow();
     assertThat(fit.along(15)).isCloseTo(-15, within(1e-12));
     assertThat(fit.reading(15)).isCloseTo(-47e-6, within(1e-15));
@@ -37,6 +37,6 @@ class FittedLineTest {
 
   @Test
   void aLineWithoutPointsIsNotDrawn() {
-    assertThat(FittedLine.of(new SideLoad.Line(0, "nut", 0, 1e-6), POINTS)).isEmpty();
+    assertThat(FittedLine.of(new Line(0, "nut", 0, 1e-6), POINTS)).isEmpty();
   }
 }

@@ -6,6 +6,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -49,6 +50,8 @@ public final class ResultText {
       RunoutText.write(sheet, runout);
     } else if (result instanceof SideLoad sideLoad) {
       SideLoadText.write(sheet, sideLoad);
+    } else if (result instanceof Axial axial) {
+      AxialText.write(sheet, axial);
     } else if (result instanceof Speed speed) {
       SpeedText.write(sheet, speed);
     } else if (result instanceof Inspection inspection) {

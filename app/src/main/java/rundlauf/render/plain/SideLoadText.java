@@ -67,7 +67,8 @@ final class SideLoadText {
     return sheet.word(code, Arg.of(reach.at(), Unit.MILLIMETRE));
   }
 
-  private static void straightness(Sheet sheet, Straightness test) {
+  /** How straight the line is, in words. */
+  static void straightness(Sheet sheet, Straightness test) {
     String code =
         test.p() >= BENT
             ? "straightness-straight"

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import rundlauf.maths.LeastSquares;
 import rundlauf.maths.Samples;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Branch;
 import rundlauf.readings.LoadReadings.Point;
@@ -60,6 +62,23 @@ public record LoadLines(
     int elsewhere = those(readings, there.negate()).size();
     int across = those(readings, there.and(loaded).and(along.negate())).size();
     return shaped(used, rest, List.copyOf(zeroings), elsewhere, across);
+  }
+
+  /**
+   * The same of readings that can bear a line.
+   *
+   * @throws Refused {@code side-load-no-load} or {@code side-load-one-load} when they cannot
+   */
+  public static LoadLines usable(LoadReadings readings) {
+    Place file = new Place(readings.head().file(), 0, 0, "readings");
+    if (readings.points().stream().noneMatch(p -> p.load() > 0)) {
+      throw Refused.at(file, "side-load-no-load");
+    }
+    LoadLines lines = of(readings);
+    if (lines.loaded().isEmpty() || !independent(lines.design())) {
+      throw Refused.at(file, "side-load-one-load");
+    }
+    return lines;
   }
 
   private static List<Point> those(LoadReadings readings, Predicate<Point> which) {

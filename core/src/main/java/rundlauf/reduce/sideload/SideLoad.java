@@ -10,6 +10,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.push.Line;
 import rundlauf.reduce.push.Straightness;
 
 /**
@@ -78,12 +79,6 @@ public record SideLoad(
     cautions = List.copyOf(cautions);
     advice = List.copyOf(advice);
   }
-
-  /**
-   * One fitted line: deflection along the push = intercept + compliance · force, in one direction
-   * at one place.
-   */
-  public record Line(double direction, String place, double intercept, double compliance) {}
 
   @Override
   public Map<String, Figure> figures() {

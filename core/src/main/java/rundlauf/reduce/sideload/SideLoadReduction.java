@@ -1,25 +1,23 @@
 package rundlauf.reduce.sideload;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.maths.Draws;
-import rundlauf.maths.WeightedSamples;
 import rundlauf.maths.Work;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Measured;
 import rundlauf.quantity.Missing;
-import rundlauf.quantity.Place;
 import rundlauf.quantity.Quantity;
-import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Point;
 import rundlauf.reduce.push.Inverse;
 import rundlauf.reduce.push.LackOfFit;
+import rundlauf.reduce.push.Line;
+import rundlauf.reduce.push.LineSayings;
 import rundlauf.reduce.push.LoadFigures;
 import rundlauf.reduce.push.LoadFit;
 import rundlauf.reduce.push.LoadLines;
@@ -27,8 +25,7 @@ import rundlauf.reduce.push.Straightness;
 
 /** Side-load readings in, stiffness, play and hysteresis out. */
 public final class SideLoadReduction {
-  /** Below this tail probability a bend of the line is said; our choice. */
-  private static final double BENT = 0.01;
+  static final LineSayings SAYINGS = new LineSayings("stiffness", "play");
 
   private SideLoadReduction() {}
 
@@ -47,7 +44,7 @@ public final class SideLoadReduction {
    * @see "docs/methods/side-load.md"
    */
   public static SideLoad reduce(LoadReadings readings, Draws draws, Work work) {
-    LoadLines lines = usable(readings);
+    LoadLines lines = LoadLines.usable(readings);
     work.check();
     double step = readings.indicator().readTo();
     LoadFit fit = LoadFit.of(lines, readings.head().name(), step, draws);
@@ -65,9 +62,9 @@ public final class SideLoadReduction {
         straightness,
         shank,
         setup(compliance, shank, lines, draws),
-        plotted(lines, fit),
+        Line.of(lines, fit),
         compliances(readings, lines, compliance, shank, draws),
-        cautions(lines, figures, straightness),
+        SAYINGS.cautions(lines, figures, straightness),
         LoadAdvice.of(readings, lines, fit));
   }
 
@@ -101,18 +98,6 @@ public final class SideLoadReduction {
         List.of(reaching.assumption()));
   }
 
-  private static LoadLines usable(LoadReadings readings) {
-    Place file = new Place(readings.head().file(), 0, 0, "readings");
-    if (readings.points().stream().noneMatch(p -> p.load() > 0)) {
-      throw Refused.at(file, "side-load-no-load");
-    }
-    LoadLines lines = LoadLines.of(readings);
-    if (lines.loaded().isEmpty() || !LoadLines.independent(lines.design())) {
-      throw Refused.at(file, "side-load-one-load");
-    }
-    return lines;
-  }
-
   private static Figure shank(LoadReadings readings, LoadLines lines) {
     Point first = lines.loaded().get(0);
     Unit unit = Unit.MICROMETRE_PER_NEWTON;
@@ -143,42 +128,5 @@ public final class SideLoadReduction {
     Saying why = ((Missing) shank).why();
     return new Missing(
         Unit.NEWTON_PER_MICROMETRE, new Saying(why.code(), "setupStiffness", why.args()));
-  }
-
-  private static List<SideLoad.Line> plotted(LoadLines lines, LoadFit fit) {
-    double slope = middle(fit, lines.slopeColumn());
-    double half = lines.play() ? middle(fit, lines.playColumn()) / 2 : 0;
-    List<SideLoad.Line> all = new ArrayList<>();
-    for (List<Point> side : lines.sides()) {
-      Point p = side.get(0);
-      double offset = middle(fit, lines.zeroings().indexOf(p.zeroed()));
-      double intercept = LoadLines.sign(p) * offset + half;
-      double along = slope * Math.abs(LoadLines.cosine(p));
-      all.add(new SideLoad.Line(p.direction(), p.place(), intercept, along));
-    }
-    return all;
-  }
-
-  private static double middle(LoadFit fit, int column) {
-    return WeightedSamples.of(fit.coefficients().get(column)).quantile(0.5);
-  }
-
-  private static List<Saying> cautions(
-      LoadLines lines, LoadFigures figures, Optional<Straightness> straightness) {
-    List<Saying> cautions = new ArrayList<>();
-    if (lines.secant()) {
-      cautions.add(Saying.of("side-load-secant", "stiffness"));
-    }
-    if (figures.playIsLowerBound()) {
-      cautions.add(Saying.of("side-load-play-lower-bound", "play"));
-    }
-    straightness
-        .filter(s -> s.p() < BENT)
-        .ifPresent(
-            s ->
-                cautions.add(
-                    Saying.of(
-                        "side-load-bent", "straightness", Arg.number(s.f()), Arg.number(s.p()))));
-    return cautions;
   }
 }
