@@ -1,5 +1,6 @@
 package rundlauf.reduce.axial;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static rundlauf.reduce.axial.WrittenAxials.readings;
@@ -49,7 +50,7 @@ class AxialLawTest {
         .forEach(
             (path, figure) -> {
               Figure.Estimate e = figure.estimate().orElseThrow();
-              Figure.Estimate f = first.get(path).estimate().orElseThrow();
+              Figure.Estimate f = requireNonNull(first.get(path)).estimate().orElseThrow();
               double by = path.equals("axialStiffness") ? 1 / times : times;
               double alike = 1e-9 * Math.abs(f.value());
               assertThat(e.value()).as(path).isCloseTo(by * f.value(), within(alike));
@@ -68,7 +69,7 @@ class AxialLawTest {
         .figures()
         .forEach(
             (path, figure) -> {
-              Figure.Estimate e = first.get(path).estimate().orElseThrow();
+              Figure.Estimate e = requireNonNull(first.get(path)).estimate().orElseThrow();
               assertThat(figure.value()).as(path).isCloseTo(e.value(), within(0.2 * e.u()));
             });
   }
