@@ -1,22 +1,24 @@
 package rundlauf.render;
 
+import static rundlauf.render.ChartNumbers.NODES;
+import static rundlauf.render.ChartNumbers.number;
+import static rundlauf.render.ChartNumbers.row;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import rundlauf.maths.Samples;
 import rundlauf.readings.LoadReadings;
 import rundlauf.report.Chart;
+import rundlauf.report.ClockingDial;
+import rundlauf.report.ComplianceRose;
 import rundlauf.report.Report;
-import rundlauf.report.Scale;
+import rundlauf.report.RoundnessCircles;
 import rundlauf.report.Section;
 
 /** The charts of a report as data for the page's script: the same digits as in their tables. */
 final class ChartData {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
 
   private final Wording words;
 
@@ -60,8 +62,24 @@ final class ChartData {
       forces(node.put("kind", "forces"), forces);
     } else if (chart instanceof Chart.Chips chips) {
       chips(node.put("kind", "chips"), chips);
+    } else {
+      round(node, chart);
     }
     return node;
+  }
+
+  private void round(ObjectNode node, Chart chart) {
+    RoundCharts round = new RoundCharts(words);
+    if (chart instanceof ClockingDial dial) {
+      name(node.put("kind", "clocking"), "within");
+      round.clocking(node, dial);
+    } else if (chart instanceof RoundnessCircles circles) {
+      name(node.put("kind", "roundness"), "profile", "zone");
+      round.roundness(node, circles);
+    } else if (chart instanceof ComplianceRose rose) {
+      name(node.put("kind", "rose"), "compliance", "band", "pushes");
+      round.rose(node, rose);
+    }
   }
 
   private void polar(ObjectNode node, Chart.Polar chart) {
@@ -143,15 +161,5 @@ final class ChartData {
     for (String name : names) {
       words.put(name, this.words.word("report-chart-" + name));
     }
-  }
-
-  private static ArrayNode row(Samples si, Scale scale) {
-    ArrayNode row = NODES.arrayNode();
-    si.stream().forEach(x -> row.add(number(x, scale)));
-    return row;
-  }
-
-  private static com.fasterxml.jackson.databind.JsonNode number(double si, Scale scale) {
-    return NODES.numberNode(new BigDecimal(Digits.of(si, scale)));
   }
 }

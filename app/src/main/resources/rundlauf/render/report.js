@@ -35,6 +35,10 @@
     ...extra,
   });
 
+  // The same with its edge drawn, where the edge itself says something.
+  const edged = (name, low, high, paint) => [band(name, low, high, on),
+    ...[low, high].filter((row) => row.length).map((row) => line("", row, { ...on, silent: true, z: 1, lineStyle: { color: colour(paint), width: 1 } }))];
+
   const line = (name, data, extra) => ({
     type: "line", name, data, showSymbol: false, symbol: "none", z: 2, lineStyle: { color: colour("fit"), width: 2 },
     itemStyle: { color: colour("fit") }, ...extra,
@@ -45,27 +49,134 @@
     itemStyle: { color: colour("sheet"), borderColor: colour("reading"), borderWidth: 2 }, ...extra,
   });
 
+  // What goes round a centre: angles from the top clockwise unless told otherwise.
+  const round = (inner, outer, step, radiusLabel, angle, size) => ({
+    ...base(),
+    polar: { radius: size.radius, center: ["50%", size.centre] },
+    angleAxis: { type: "value", min: 0, max: 360, startAngle: 90, interval: 45,
+      axisLabel: { color: colour("ink"), formatter: "{value}°", margin: 5 }, axisTick: { show: false },
+      axisLine: { lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } }, ...angle },
+    radiusAxis: { type: "value", min: inner, max: outer, interval: step, z: 4,
+      axisLabel: { color: colour("ink"), formatter: radiusLabel },
+      axisTick: { show: false }, axisLine: { lineStyle: { color: colour("grid") } },
+      splitLine: { lineStyle: { color: colour("grid") } } },
+  });
+
+  const on = { coordinateSystem: "polar" };
+  const whole = { radius: "80%", centre: "50%" };
+
+  // A round chart with a key: as large as its width lets it, the key's rows below.
+  const rows = { clocking: [5, 3], roundness: [3, 3], rose: [3, 2] };
+  const keyed = (c, width) => {
+    const radius = Math.round(Math.min(140, (width - 96) / 2));
+    return { radius, centre: radius + 30, height: 2 * radius + 62 + 25 * rows[c.kind][width < 420 ? 0 : 1] };
+  };
+
+  // The key names lines by their strokes alone: a dot on them would be one more mark to explain.
+  const stroke = (name) => ({ name, itemStyle: { opacity: 0 } });
+  const shade = (name) => ({ name, icon: "rect", itemStyle: { opacity: 0.28 } });
+  const key = (names) => ({ legend: { bottom: 0, left: "center", itemGap: 12, itemWidth: 34, selectedMode: false,
+    textStyle: { color: colour("ink") }, data: names } });
+
+  const rim = (span, unit) => (r) => (Math.abs(r) === span || r === 0 ? (r > 0 ? "+" + r + " " + unit : r) : "");
+
+  const circle = (name, r, extra) => line(name, Array.from({ length: 73 }, (_, i) => [r, 5 * i]), { ...on, silent: true, ...extra });
+
   const polar = (c) => {
-    const round = (rs) => pairs(rs, c.fitAngles);
-    const on = { coordinateSystem: "polar" };
-    const inner = -1.5 * c.span;
-    const label = (r) => (Math.abs(r) === c.span || r === 0 ? (r > 0 ? "+" + r + " " + c.unit : r) : "");
+    const at = (rs) => pairs(rs, c.fitAngles);
     return {
-      ...base(),
-      polar: { radius: "80%" },
-      angleAxis: { type: "value", min: 0, max: 360, startAngle: 90, interval: 45,
-        axisLabel: { color: colour("ink"), formatter: "{value}°", margin: 5 }, axisTick: { show: false },
-        axisLine: { lineStyle: { color: colour("soft") } }, splitLine: { lineStyle: { color: colour("grid") } } },
-      radiusAxis: { type: "value", min: inner, max: c.span, interval: c.span / 2, z: 4,
-        axisLabel: { color: colour("ink"), formatter: label },
-        axisTick: { show: false }, axisLine: { lineStyle: { color: colour("grid") } },
-        splitLine: { lineStyle: { color: colour("grid") } } },
+      ...round(-1.5 * c.span, c.span, c.span / 2, rim(c.span, c.unit), {}, whole),
       series: [
         line("", c.fitAngles.map((a) => [0, a]), { ...on, silent: true, z: 1,
           lineStyle: { color: colour("soft"), width: 1, type: "dashed" } }),
-        band(c.words.band, round(c.low), round(c.high), on),
-        line(c.words.fit, round(c.fit), { ...on, silent: true }),
+        band(c.words.band, at(c.low), at(c.high), on),
+        line(c.words.fit, at(c.fit), { ...on, silent: true }),
         dots(c.words.readings, pairs(c.readings, c.angles), { ...on,
+          tooltip: { formatter: (p) => p.value[1] + "°: " + p.value[0] + " " + c.unit } }),
+      ],
+    };
+  };
+
+  const dashes = ["solid", [9, 4], [9, 3, 2, 3]];
+
+  // Three rings about the field of the arrows, as the parts sit in one another: shank, collet, spindle.
+  const clocking = (c, width) => {
+    const rings = { spindle: 1.4, collet: 1.27, shank: 1.14 };
+    const shapes = { spindle: "triangle", collet: "rect", shank: "diamond" };
+    const bearing = c.clockwise ? -1 : 1;
+    const arrow = (a, extra, size) => line(a.name, [{ value: [0, a.angle], symbol: "none" },
+      { value: [a.length, a.angle], symbol: a.told ? "arrow" : "none", symbolSize: size, symbolRotate: bearing * a.angle }],
+    { ...on, showSymbol: true, symbol: "none", ...extra });
+    const styled = (a, i) => ({ color: colour("reading"), width: 2, type: a.told ? dashes[i] : "dotted" });
+    const mark = (m) => ({ type: "scatter", name: m.name + " " + m.angle + "°", ...on, z: 5, symbol: shapes[m.part], symbolSize: m.part === "shank" ? 15 : 12,
+      symbolRotate: m.part === "spindle" ? 180 : bearing * m.angle, itemStyle: { color: colour("ink") },
+      data: [[rings[m.part] * c.span, m.angle]], tooltip: { formatter: "{a}" } });
+    const marks = c.marks.map(mark);
+    const label = (r) => (r === c.span ? r + " " + c.unit : "");
+    return {
+      ...round(0, 1.4 * c.span, c.span / 2, label, { clockwise: c.clockwise }, keyed(c, width)),
+      ...key([...marks.map((m) => ({ name: m.name })), ...[...c.arrows, c.together].map((a) => stroke(a.name)), stroke(c.words.within)]),
+      series: [
+        ...c.marks.slice(1).map((m) => circle("", rings[m.part] * c.span, { z: 1, lineStyle: { color: colour("soft"), width: 1 } })),
+        ...c.arrows.flatMap((a) => edged("", pairs(a.lengths, a.angles), [], "reading")),
+        circle(c.words.within, c.within, { lineStyle: { color: colour("fit"), width: 1.5, type: "dashed" } }),
+        ...c.arrows.map((a, i) => arrow(a, { lineStyle: styled(a, i), itemStyle: { color: colour("reading") } }, 11)),
+        arrow(c.together, { z: 4, lineStyle: { color: colour("fit"), width: 4, type: c.together.told ? "solid" : "dotted" }, itemStyle: { color: colour("fit") } }, 15),
+        ...marks,
+        // Which way the spindle runs, outside the rim.
+        { type: "custom", ...on, silent: true, z: 5, data: [[0, 0]], tooltip: { show: false }, renderItem: (params, api) => {
+          const at = (r, a) => api.coord([r * c.span, a]);
+          return { type: "group", children: [
+            { type: "polyline", shape: { points: Array.from({ length: 9 }, (_, i) => at(1.52, 12 + 2 * i)) }, style: { stroke: colour("ink"), lineWidth: 1.5, fill: "none" } },
+            { type: "polygon", shape: { points: [at(1.58, 27), at(1.46, 27), at(1.52, 34)] }, style: { fill: colour("ink") } },
+          ] };
+        } },
+      ],
+    };
+  };
+
+  const roundness = (c, width) => {
+    const of = (kind) => c.circles.find((k) => k.kind === kind);
+    const drawnAs = (kind, type, width, paint) => line(of(kind).name, pairs(of(kind).heights, c.angles),
+      { ...on, silent: true, lineStyle: { color: colour(paint), width, type }, itemStyle: { color: colour(paint) } });
+    const zone = [of("zone-inner"), of("zone-outer")].map((k) => pairs(k.heights, c.angles));
+    return {
+      ...round(-1.5 * c.span, c.span, c.span / 2, rim(c.span, c.unit), {}, keyed(c, width)),
+      ...key([stroke(c.words.profile), stroke(of("least-squares").name), shade(c.words.zone),
+        stroke(of("circumscribed").name), stroke(of("inscribed").name)]),
+      series: [
+        line("", c.angles.map((a) => [0, a]), { ...on, silent: true, z: 1,
+          lineStyle: { color: colour("soft"), width: 1, type: "dashed" } }),
+        ...edged(c.words.zone, zone[0], zone[1], "band"),
+        drawnAs("least-squares", "dotted", 2, "ink"),
+        drawnAs("circumscribed", [9, 4], 1.5, "reading"),
+        drawnAs("inscribed", [9, 3, 2, 3], 1.5, "reading"),
+        line(c.words.profile, pairs(c.profile, c.angles), { ...on, silent: true, z: 3, lineStyle: { color: colour("fit"), width: 2.5 } }),
+      ],
+    };
+  };
+
+  const rose = (c, width) => {
+    const at = (rs) => pairs(rs, c.angles);
+    const along = { 0: "+X", 90: "+Y", 180: "−X", 270: "−Y" };
+    const label = (r) => (r === c.span ? r + " " + c.unit : r === 0 ? 0 : "");
+    const axes = c.axes.flatMap((a, i) => {
+      const style = { color: colour("reading"), width: 2, type: i ? [9, 4] : "solid" };
+      const arc = (turned) => line("", Array.from({ length: 13 }, (_, k) => [c.span, a.from + turned + (a.to - a.from) * k / 12]),
+        { ...on, silent: true, z: 5, lineStyle: { color: colour("reading"), width: 6, type: i ? [3, 2] : "solid" } });
+      return [line(a.name, [[a.compliance, a.angle], [0, a.angle], [a.compliance, a.angle + 180]],
+        { ...on, silent: true, lineStyle: style, itemStyle: { color: style.color } }), arc(0), arc(180)];
+    });
+    return {
+      ...round(0, c.span, c.span / 2, label,
+        { startAngle: 0, clockwise: false, axisLabel: { color: colour("ink"), margin: 5, formatter: (d) => along[d] || d + "°" } }, keyed(c, width)),
+      ...key([stroke(c.words.compliance), shade(c.words.band), ...c.axes.map((a) => stroke(a.name)), { name: c.words.pushes }]),
+      series: [
+        band(c.words.band, at(c.low), at(c.high), on),
+        line(c.words.compliance, at(c.curve), { ...on, silent: true }),
+        ...axes,
+        ...c.pushes.map((p) => line("", [[p.low, p.angle], [p.high, p.angle]], { ...on, silent: true, lineStyle: { color: colour("reading"), width: 1.5 } })),
+        dots(c.words.pushes, c.pushes.map((p) => [p.compliance, p.angle]), { ...on,
           tooltip: { formatter: (p) => p.value[1] + "°: " + p.value[0] + " " + c.unit } }),
       ],
     };
@@ -123,7 +234,7 @@
   });
 
   const forces = (c) => {
-    const dashes = ["dashed", "dotted", [8, 3, 2, 3]];
+    const types = ["dashed", "dotted", [8, 3, 2, 3]];
     const last = c.rows.length - 1;
     const tip = { formatter: (p) => p.seriesName + ", " + p.value[0] + "°: " + p.value[1] + " N" };
     return {
@@ -133,7 +244,7 @@
       xAxis: axis(c.words["angle-axis"], { min: 0, max: 360, interval: 60, scale: false }),
       yAxis: axis(c.words["force-axis"], { nameGap: 46 }),
       series: c.rows.map((r, i) => line(r.name, pairs(c.angles, r.forces), { tooltip: tip,
-        lineStyle: i === last ? { color: colour("fit"), width: 3 } : { color: colour("reading"), width: 1.5, type: dashes[i] },
+        lineStyle: i === last ? { color: colour("fit"), width: 3 } : { color: colour("reading"), width: 1.5, type: types[i] },
         itemStyle: { color: colour(i === last ? "fit" : "reading") } })),
     };
   };
@@ -158,18 +269,28 @@
     ],
   });
 
-  const options = { polar, load, speed, budget, forces, chips };
+  const options = { polar, load, speed, budget, forces, chips, clocking, roundness, rose };
 
-  const drawAll = () => {
+  const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : rows[c.kind] ? keyed(c, width).height : 0);
+
+  // On paper a chart has a size of its own: the page's width is not known before it is printed.
+  const onPaper = (c) => {
+    const width = c.kind === "polar" || rows[c.kind] ? 320 : 640;
+    return { devicePixelRatio: 2, width, height: tall(c, width) || 290 };
+  };
+
+  const drawAll = (printed) => {
     drawn.splice(0).forEach((d) => d.dispose());
+    document.documentElement.classList.toggle("printed", printed);
     charts.forEach((c) => {
       const plot = document.querySelector('[data-chart="' + c.id + '"]');
       plot.classList.add("drawn");
-      if (c.kind === "budget") {
-        plot.style.height = 60 + 48 * c.bars.length + "px";
-      }
-      const chart = echarts.init(plot);
-      chart.setOption(options[c.kind](c));
+      const size = printed ? onPaper(c) : { width: plot.clientWidth };
+      const height = tall(c, size.width);
+      plot.style.height = !printed && height ? height + "px" : "";
+      const chart = echarts.init(plot, null, printed ? size : {});
+      chart.setOption(options[c.kind](c, size.width));
+      if (printed) chart.getZr().flush();
       drawn.push(chart);
     });
   };
@@ -186,9 +307,52 @@
     }
   };
 
-  drawAll();
+  const unfoldFigures = (printed) => {
+    document.querySelectorAll(printed ? ".folded:not([open])" : ".folded[data-unfolded]").forEach((e) => {
+      if (e.querySelector(".figures")) {
+        e.open = printed;
+        e.toggleAttribute("data-unfolded", printed);
+      }
+    });
+  };
+
+  let width = document.documentElement.clientWidth;
+  let onPaperNow = false;
+  const print = (printed) => {
+    if (printed === onPaperNow) return;
+    onPaperNow = printed;
+    unfoldFigures(printed);
+    drawAll(printed);
+  };
+
+  // A card alone: the rest of the page is left out while it is printed.
+  const printCard = (card) => {
+    const alone = card.cloneNode(true);
+    alone.removeAttribute("id");
+    document.body.append(alone);
+    document.documentElement.classList.add("one-card");
+    const done = () => {
+      document.documentElement.classList.remove("one-card");
+      alone.remove();
+    };
+    addEventListener("afterprint", done, { once: true });
+    window.print();
+  };
+
+  drawAll(false);
   unfold();
+  document.querySelectorAll(".card .print").forEach((b) => {
+    b.hidden = false;
+    b.addEventListener("click", () => printCard(b.closest(".card")));
+  });
   addEventListener("hashchange", unfold);
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", drawAll);
-  addEventListener("resize", () => drawn.forEach((d) => d.resize()));
+  addEventListener("beforeprint", () => print(true));
+  addEventListener("afterprint", () => print(false));
+  matchMedia("print").addEventListener("change", (e) => print(e.matches));
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => drawAll(onPaperNow));
+  addEventListener("resize", () => {
+    if (onPaperNow || width === document.documentElement.clientWidth) return;
+    width = document.documentElement.clientWidth;
+    drawAll(false);
+  });
 })();

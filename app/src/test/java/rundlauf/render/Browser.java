@@ -71,6 +71,27 @@ final class Browser implements AutoCloseable {
     driver.get(page.toUri().toString());
   }
 
+  /** Shows the page as it would be printed, or on the screen again. */
+  void print(boolean printed, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            printed ? "print" : "",
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+  }
+
+  /** The page as a PDF of the given size in inches, in Base64. */
+  String pdf(double width, double height) {
+    return Objects.requireNonNull(
+        (String)
+            driver
+                .executeCdpCommand(
+                    "Page.printToPDF", Map.of("paperWidth", width, "paperHeight", height))
+                .get("data"));
+  }
+
   /** What a script gives. */
   Object ask(String script) {
     return Objects.requireNonNull(driver.executeScript(script), script);

@@ -23,6 +23,8 @@ import rundlauf.readings.RunoutReadings.Sweep;
 import rundlauf.readings.SpeedReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.push.Line;
+import rundlauf.reduce.runout.BestClocking;
+import rundlauf.reduce.runout.Form;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -65,8 +67,24 @@ final class InventedResults {
         new Missing(Unit.MICROMETRE, UNSAID),
         new Runout.NextClamping(
             OptionalDouble.of(0.028), length("b", 48, 2, 6), length("b", 97, 5, 12)),
+        clampings > 1 ? parts(head) : List.of(),
+        clampings > 1 ? InventedDrawings.clocking() : noClocking(),
         List.of(),
         List.of(Saying.of("report-name", "", Arg.of("Take the tool out twice more."))));
+  }
+
+  private static List<Runout.Part> parts(TrialHead head) {
+    Missing untold = new Missing(Unit.DEGREE, Saying.of("direction-lost", ""));
+    return List.of(
+        new Runout.Part("spindle", OptionalDouble.of(0.02), length(head.file(), 12, 3, 1), untold),
+        new Runout.Part("collet", OptionalDouble.of(0.02), length(head.file(), 31, 3, 1), untold),
+        new Runout.Part("shank", OptionalDouble.of(0.02), length(head.file(), 4, 1, 1), untold));
+  }
+
+  private static BestClocking noClocking() {
+    Missing none = new Missing(Unit.MICROMETRE, Saying.of("parts-not-told-apart", ""));
+    OptionalDouble no = OptionalDouble.empty();
+    return new BestClocking(no, no, no, none, none);
   }
 
   private static Runout.Station station(TrialHead head, double atMm, int clamping, double um) {
@@ -104,7 +122,8 @@ final class InventedResults {
         length(head.file(), 3, 0, 0.8),
         Samples.of(4e-5, a, b, 2e-6, -1e-6),
         List.of(1, 2),
-        Optional.of(vector));
+        Optional.of(vector),
+        clamping > 1 ? InventedDrawings.form() : Form.missing(UNSAID));
   }
 
   static SideLoad sideLoad(TrialHead head) {
@@ -161,6 +180,7 @@ final class InventedResults {
         new Missing(Unit.MICROMETRE_PER_NEWTON, UNSAID),
         new Missing(Unit.NEWTON_PER_MICROMETRE, UNSAID),
         List.of(new Line(0, "shank", 4e-6, 3.2e-6), new Line(Math.PI, "shank", 4e-6, 3.2e-6)),
+        InventedDrawings.compliances(),
         List.of(
             Saying.of("report-name", "", Arg.of("The nose moves 8 µm before it bears a load."))),
         List.of());

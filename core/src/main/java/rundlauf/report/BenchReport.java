@@ -3,6 +3,8 @@ package rundlauf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import rundlauf.bench.Spindle;
 import rundlauf.planning.JobOutcome;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
@@ -30,7 +32,7 @@ public final class BenchReport {
     String file = results.bench().file();
     String folder = file.substring(0, file.lastIndexOf('/') + 1);
     for (Outcome outcome : results.outcomes()) {
-      sheets.add(new Sheet(sheets.size() + 1, folder, outcome));
+      sheets.add(new Sheet(sheets.size() + 1, folder, outcome, rotation(results, outcome)));
     }
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
@@ -45,6 +47,18 @@ public final class BenchReport {
     sections.add(Methods.section(sheets, !jobs.isEmpty()));
     Saying title = Saying.of("report-title", "", Arg.of(results.bench().name()));
     return new Report(title, notices(results), sections);
+  }
+
+  private static Optional<String> rotation(BenchResults results, Outcome outcome) {
+    return results.bench().setups().stream()
+        .filter(s -> outcome.setup().equals(Optional.of(s.name())))
+        .findFirst()
+        .flatMap(
+            s ->
+                results.bench().spindles().stream()
+                    .filter(spindle -> spindle.name().equals(s.spindle()))
+                    .findFirst())
+        .flatMap(Spindle::rotation);
   }
 
   private static List<Saying> notices(BenchResults results) {

@@ -7,7 +7,16 @@ import rundlauf.quantity.Saying;
 import rundlauf.readings.LoadReadings;
 
 /** A drawing of numbers, with the same numbers as a table beside it. */
-public sealed interface Chart extends Block {
+public sealed interface Chart extends Block
+    permits Chart.Polar,
+        Chart.LoadLoop,
+        Chart.SpeedCurve,
+        Chart.Budget,
+        Chart.Forces,
+        Chart.Chips,
+        ClockingDial,
+        RoundnessCircles,
+        ComplianceRose {
   /** Unique in its report. */
   String id();
 

@@ -6,6 +6,7 @@ import rundlauf.maths.Samples;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.report.Table.Row;
 
@@ -23,8 +24,18 @@ final class PartsTable {
     if (runout.bestClocking().tir().known()) {
       Saying set = runout.bestClocking().setting();
       blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(set)));
+      addDials(sheet, runout.bestClocking(), blocks);
     }
     return blocks;
+  }
+
+  private static void addDials(Sheet sheet, BestClocking best, List<Block> blocks) {
+    List<Chart> dials = ClockingDials.of(sheet, best);
+    if (!dials.isEmpty()) {
+      blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-clocking-key", ""))));
+      blocks.addAll(dials);
+    }
+    ClockingCard.of(sheet, best).ifPresent(blocks::add);
   }
 
   private static Table table(Sheet sheet, List<Runout.Part> parts) {

@@ -50,6 +50,7 @@ final class RunoutPart {
       blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-polar-key", ""))));
     }
     blocks.addAll(turns);
+    addForms(sheet, runout, blocks);
     BudgetChart.of(sheet, "tir", Saying.of("report-budget-tip", ""), runout.axis().tip().tir())
         .or(
             () ->
@@ -60,6 +61,14 @@ final class RunoutPart {
                     runout.stations().get(0).tir()))
         .ifPresent(blocks::add);
     return blocks;
+  }
+
+  private static void addForms(Sheet sheet, Runout runout, List<Block> blocks) {
+    List<Chart> forms = RoundnessCharts.of(sheet, runout);
+    if (!forms.isEmpty()) {
+      blocks.add(Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-roundness-key", ""))));
+      blocks.addAll(forms);
+    }
   }
 
   private static Table sweeps(Sheet sheet, Runout runout) {

@@ -10,8 +10,17 @@ import rundlauf.reduce.Reduced;
  *
  * @param number from 1, in the bench's order; makes its ids unique
  * @param folder the bench's, as the user named it, with its last slash
+ * @param rotation its spindle's, seen from above: {@code cw} or {@code ccw}, where it is said
  */
-record Sheet(int number, String folder, Outcome outcome) {
+record Sheet(int number, String folder, Outcome outcome, Optional<String> rotation) {
+  /**
+   * Whether the running direction is clockwise for one who looks at the nose from the tool's side.
+   * Where no rotation is said the spindle is taken to run clockwise seen from above, as M3 has it.
+   */
+  boolean forwardIsClockwise() {
+    return rotation.filter("ccw"::equals).isPresent();
+  }
+
   String kind() {
     return outcome.trial().kind();
   }

@@ -18,6 +18,7 @@ final class SideLoadPart {
     blocks.add(
         FigureTable.of(sheet, FigureTable.only(load.figures(), path -> !path.contains("["))));
     reach(sheet, load.compliances()).ifPresent(blocks::add);
+    ComplianceRoses.of(sheet, load).ifPresent(blocks::add);
     blocks.add(LoadChart.of(sheet, load.readings().points(), load.lines()));
     BudgetChart.of(sheet, "stiffness", Saying.of("report-budget-stiffness", ""), load.stiffness())
         .ifPresent(blocks::add);

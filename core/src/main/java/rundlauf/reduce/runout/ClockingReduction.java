@@ -13,6 +13,7 @@ import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.ScatteredVector;
 import rundlauf.quantity.Unit;
+import rundlauf.reduce.runout.BestClocking.Standing;
 import rundlauf.reduce.runout.PartsDesign.Body;
 
 /** The clock angles of collet and shank that leave least of their eccentricities together. */
@@ -59,12 +60,26 @@ final class ClockingReduction {
 
   private BestClocking best() {
     Clock clock = chosen();
+    Clock first = fit.design().clocks().get(0);
     return new BestClocking(
         fit.clampings().height(),
         typed(PartsDesign.COLLET, clock.collet(), fit.clampings().colletMarked()),
         typed(PartsDesign.SHANK, clock.shank(), fit.clampings().shankMarked()),
         tir(clock),
-        tir(fit.design().clocks().get(0)));
+        tir(first),
+        new BestClocking.Marks(
+            typed(PartsDesign.COLLET, first.collet(), fit.clampings().colletMarked()),
+            typed(PartsDesign.SHANK, first.shank(), fit.clampings().shankMarked())),
+        standings(first, clock));
+  }
+
+  private List<Standing> standings(Clock first, Clock set) {
+    List<Standing> standings = new ArrayList<>();
+    for (int k = 0; k < fit.design().bodies().size(); k++) {
+      String name = fit.design().bodies().get(k).name();
+      standings.add(new Standing(name, fit.turned(k, first), fit.turned(k, set)));
+    }
+    return standings;
   }
 
   /** A part that was never turned keeps its place, and has no angle where it has no mark. */

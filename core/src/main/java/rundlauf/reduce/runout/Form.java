@@ -2,6 +2,7 @@ package rundlauf.reduce.runout;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
@@ -16,18 +17,25 @@ import rundlauf.quantity.Unit;
  * @param mic about the centre of the maximum inscribed circle
  * @param synchronous range of the mean over turns, the once-a-turn part taken out
  * @param asynchronous largest range over turns at one angle
+ * @param circles the profile with its circles, for drawing them; empty where the readings bear none
  */
 public record Form(
-    Figure lsc, Figure mzc, Figure mcc, Figure mic, Figure synchronous, Figure asynchronous) {
+    Figure lsc,
+    Figure mzc,
+    Figure mcc,
+    Figure mic,
+    Figure synchronous,
+    Figure asynchronous,
+    Optional<FormCircles> circles) {
 
   /** Nothing of it can be had. */
   public static Form missing(Saying why) {
     Figure none = new Missing(Unit.MICROMETRE, why);
-    return new Form(none, none, none, none, none, none);
+    return new Form(none, none, none, none, none, none, Optional.empty());
   }
 
   Form withTurns(Figure together, Figure apart) {
-    return new Form(lsc, mzc, mcc, mic, together, apart);
+    return new Form(lsc, mzc, mcc, mic, together, apart, circles);
   }
 
   /** By the name of the reference circle. */

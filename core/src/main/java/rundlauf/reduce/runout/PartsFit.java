@@ -102,7 +102,8 @@ record PartsFit(
     return sum;
   }
 
-  private DrawnVector turned(int k, Clock clock) {
+  /** What body {@code k} adds with the parts standing so. */
+  DrawnVector turned(int k, Clock clock) {
     // Where nothing can be told apart there may be two columns: the spindle's and the collet's.
     double turn =
         design.bodies().size() > k ? design.bodies().get(k).turned(clock) : clock.collet();

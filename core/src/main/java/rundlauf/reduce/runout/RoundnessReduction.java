@@ -63,7 +63,31 @@ final class RoundnessReduction {
       figures.add(figure(width, form, dial, span, record, draws));
     }
     Figure none = Form.missing(Saying.of("one-turn-only", about)).synchronous();
-    return new Form(figures.get(0), figures.get(1), figures.get(2), figures.get(3), none, none);
+    return new Form(
+        figures.get(0),
+        figures.get(1),
+        figures.get(2),
+        figures.get(3),
+        none,
+        none,
+        form.borne() ? Optional.of(drawn(form, radius.orElse(LIMACON))) : Optional.empty());
+  }
+
+  /** The form at the mean of its draws, as the fitted curve is. */
+  private static FormCircles drawn(Lobing form, double radius) {
+    Samples a = Samples.of(form.vectors().stream().map(v -> v.a().mean()).toList());
+    Samples b = Samples.of(form.vectors().stream().map(v -> v.b().mean()).toList());
+    return FormCircles.of(
+        Samples.generate(POINTS, p -> height(form, a, b, FormCircles.angle(p, POINTS))), radius);
+  }
+
+  private static double height(Lobing form, Samples a, Samples b, double angle) {
+    double[] row = Curve.row(angle, form.orders());
+    double height = 0;
+    for (int k = 0; k < a.size(); k++) {
+      height += row[1 + 2 * k] * a.get(k) + row[2 + 2 * k] * b.get(k);
+    }
+    return height;
   }
 
   /** A regular lobing a · cos kθ has 2a about all four. */

@@ -16,15 +16,42 @@ import rundlauf.quantity.Unit;
  * @param reach at other distances of load and dial; empty where the trial cannot bear it
  * @param otherNoses at the trial's own distance, were the nose longer or shorter; empty likewise
  * @param sayings why there is nothing of one of them, and what was assumed
+ * @param pushes what the axes were taken from; none where they are not known
  */
 public record Compliances(
-    Axis soft, Axis stiff, List<Reach> reach, List<Reach> otherNoses, List<Saying> sayings) {
+    Axis soft,
+    Axis stiff,
+    List<Reach> reach,
+    List<Reach> otherNoses,
+    List<Saying> sayings,
+    List<Push> pushes) {
 
   public Compliances {
     reach = List.copyOf(reach);
     otherNoses = List.copyOf(otherNoses);
     sayings = List.copyOf(sayings);
+    pushes = List.copyOf(pushes);
   }
+
+  /** Where no push is to be drawn. */
+  public Compliances(
+      Axis soft, Axis stiff, List<Reach> reach, List<Reach> otherNoses, List<Saying> sayings) {
+    this(soft, stiff, reach, otherNoses, sayings, List.of());
+  }
+
+  /** The same with the pushes that the axes were taken from. */
+  Compliances withPushes(List<Push> taken) {
+    return new Compliances(soft, stiff, reach, otherNoses, sayings, taken);
+  }
+
+  /**
+   * Pushes along one line.
+   *
+   * @param direction of the first of them [rad]
+   * @param dial the direction it was read along [rad]
+   * @param compliance travel along the dial over force, over the cosine between both [m/N]
+   */
+  public record Push(double direction, double dial, Figure compliance) {}
 
   /** An axis of the compliance: its angle from +X toward +Y, modulo half a turn, and stiffness. */
   public record Axis(Figure angle, Figure stiffness) {

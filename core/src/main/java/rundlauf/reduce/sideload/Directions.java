@@ -62,6 +62,15 @@ final class Directions {
                 Arg.of(1 / mean.value(), Unit.NEWTON_PER_MICROMETRE)));
   }
 
+  /** The lines that the axes are taken from. */
+  static List<Compliances.Push> pushes(List<Slope> all) {
+    List<Compliances.Push> pushes = new ArrayList<>();
+    for (Slope s : SamePlace.as(all.get(0), all)) {
+      pushes.add(new Compliances.Push(s.push(), s.dial(), s.compliance()));
+    }
+    return pushes;
+  }
+
   private static List<Axis> none(Saying why) {
     return List.of(Axis.missing(why), Axis.missing(why));
   }

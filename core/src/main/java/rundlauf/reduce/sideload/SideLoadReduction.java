@@ -70,7 +70,19 @@ public final class SideLoadReduction {
 
   private static Compliances compliances(
       LoadReadings readings, LoadLines lines, Drawn compliance, Figure shank, Draws draws) {
-    List<Compliances.Axis> axes = Directions.of(Slopes.of(readings, draws), draws);
+    List<Slope> slopes = Slopes.of(readings, draws);
+    List<Compliances.Axis> axes = Directions.of(slopes, draws);
+    return compliances(readings, lines, axes, compliance, shank, draws)
+        .withPushes(axes.get(0).angle().known() ? Directions.pushes(slopes) : List.of());
+  }
+
+  private static Compliances compliances(
+      LoadReadings readings,
+      LoadLines lines,
+      List<Compliances.Axis> axes,
+      Drawn compliance,
+      Figure shank,
+      Draws draws) {
     Point first = lines.loaded().get(0);
     boolean onShank = first.place().equals("shank");
     Optional<Saying> why = Reaching.why(readings, shank, onShank);

@@ -112,6 +112,26 @@ class PartsLawTest {
     holds(runout.clampingScatter(), 0.5 * UM);
   }
 
+  // source: by hand: E_part · exp(−i·clock), the convention of parts
+  @Test
+  void partsSetBestStandAsTheirMarksTurnThem() {
+    BestClocking best = reduce(trial(REPEATED, 0.5 * UM)).bestClocking();
+    double[] clocks = {0, best.collet().orElseThrow(), best.shank().orElseThrow()};
+    double[] sum = new double[2];
+    for (int k = 0; k < 3; k++) {
+      BestClocking.Standing part = best.standings().get(k);
+      double spot = part.asClamped().direction() - part.set().direction();
+      assertThat(Math.IEEEremainder(spot - clocks[k], 2 * Math.PI)).isCloseTo(0, within(1e-9));
+      sum[0] += part.set().a().mean();
+      sum[1] += part.set().b().mean();
+    }
+    assertThat(best.first().collet()).hasValue(0);
+    assertThat(best.standings())
+        .extracting(s -> s.part())
+        .containsExactlyElementsOf(names(reduce(trial(REPEATED, 0.5 * UM))));
+    assertThat(Math.hypot(sum[0], sum[1])).isLessThan(UM);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
