@@ -15,10 +15,16 @@ import rundlauf.quantity.Unit;
  * @param stiff the axis square to it
  * @param reach at other distances of load and dial; empty where the trial cannot bear it
  * @param otherNoses at the trial's own distance, were the nose longer or shorter; empty likewise
- * @param sayings why there is nothing of one of them, and what was assumed
+ * @param shares by joint
+ * @param sayings why there is no reach, or what was assumed in it
  */
 public record Compliances(
-    Axis soft, Axis stiff, List<Reach> reach, List<Reach> otherNoses, List<Saying> sayings) {
+    Axis soft,
+    Axis stiff,
+    List<Reach> reach,
+    List<Reach> otherNoses,
+    Shares shares,
+    List<Saying> sayings) {
 
   public Compliances {
     reach = List.copyOf(reach);
@@ -39,7 +45,7 @@ public record Compliances(
   /** Nothing, for one reason. */
   public static Compliances none(Saying why) {
     Axis axis = Axis.missing(why);
-    return new Compliances(axis, axis, List.of(), List.of(), List.of());
+    return new Compliances(axis, axis, List.of(), List.of(), Shares.none(List.of()), List.of());
   }
 
   /** Every figure by its path. */
@@ -52,6 +58,7 @@ public record Compliances(
     for (int i = 0; i < reach.size(); i++) {
       all.put("reach[" + i + "].stiffness", reach.get(i).stiffness());
     }
+    all.putAll(shares.figures());
     return all;
   }
 }

@@ -70,12 +70,15 @@ public final class SideLoadReduction {
 
   private static Compliances compliances(
       LoadReadings readings, LoadLines lines, Drawn compliance, Figure shank, Draws draws) {
-    List<Compliances.Axis> axes = Directions.of(Slopes.of(readings, draws), draws);
+    List<Slope> slopes = Slopes.of(readings, draws);
+    List<Compliances.Axis> axes = Directions.of(slopes, draws);
+    Shares shares = SharesReduction.of(readings, slopes, draws);
     Point first = lines.loaded().get(0);
     boolean onShank = first.place().equals("shank");
     Optional<Saying> why = Reaching.why(readings, shank, onShank);
     if (why.isPresent()) {
-      return new Compliances(axes.get(0), axes.get(1), List.of(), List.of(), List.of(why.get()));
+      return new Compliances(
+          axes.get(0), axes.get(1), List.of(), List.of(), shares, List.of(why.get()));
     }
     Quantity contact = readings.contact().orElseThrow();
     Drawn behind =
@@ -95,6 +98,7 @@ public final class SideLoadReduction {
         axes.get(1),
         reaching.distances(),
         reaching.noses(),
+        shares,
         List.of(reaching.assumption()));
   }
 
