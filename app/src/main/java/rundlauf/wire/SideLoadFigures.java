@@ -38,7 +38,9 @@ final class SideLoadFigures {
           json.figure("stiffness", reach.stiffness());
         });
     List<Saying> said = new ArrayList<>(load.compliances().sayings());
-    said.addAll(load.compliances().shares().sayings());
+    load.compliances().shares().sayings().stream()
+        .filter(saying -> !load.advice().contains(saying))
+        .forEach(said::add);
     return said;
   }
 

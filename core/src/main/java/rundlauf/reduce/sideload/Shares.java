@@ -42,6 +42,12 @@ public record Shares(List<Share> entries, List<Saying> sayings) {
     return new Shares(List.of(), why);
   }
 
+  /** What there is to say where shares were meant to be had: more than one body was touched. */
+  List<Saying> advice() {
+    boolean alone = sayings.size() == 1 && sayings.get(0).code().equals("shares-one-body");
+    return alone ? List.of() : sayings;
+  }
+
   /** Every figure by its path. */
   Map<String, Figure> figures() {
     Map<String, Figure> all = new LinkedHashMap<>();

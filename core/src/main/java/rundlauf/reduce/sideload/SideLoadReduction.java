@@ -1,5 +1,6 @@
 package rundlauf.reduce.sideload;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.maths.Draws;
@@ -52,6 +53,9 @@ public final class SideLoadReduction {
     Drawn compliance = figures.compliance();
     Figure shank = shank(readings, lines);
     Optional<Straightness> straightness = LackOfFit.of(lines, step);
+    Compliances compliances = compliances(readings, lines, compliance, shank, draws);
+    List<Saying> advice = new ArrayList<>(LoadAdvice.of(readings, lines, fit));
+    advice.addAll(compliances.shares().advice());
     return new SideLoad(
         readings.head(),
         readings,
@@ -63,9 +67,9 @@ public final class SideLoadReduction {
         shank,
         setup(compliance, shank, lines, draws),
         Line.of(lines, fit),
-        compliances(readings, lines, compliance, shank, draws),
+        compliances,
         SAYINGS.cautions(lines, figures, straightness),
-        LoadAdvice.of(readings, lines, fit));
+        advice);
   }
 
   private static Compliances compliances(

@@ -149,5 +149,4 @@ class SharesLawTest {
       assertThat(found.least()).isGreaterThanOrEqualTo(0.93);
     }
   }
-
 }
