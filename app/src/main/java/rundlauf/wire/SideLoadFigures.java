@@ -8,6 +8,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.reduce.push.Straightness;
 import rundlauf.reduce.sideload.Compliances;
+import rundlauf.reduce.sideload.Shares;
 import rundlauf.reduce.sideload.SideLoad;
 
 /** The figures of a side-load trial. */
@@ -28,7 +29,7 @@ final class SideLoadFigures {
           json.object("soft", () -> direction(json, load.compliances().soft()));
           json.object("stiff", () -> direction(json, load.compliances().stiff()));
         });
-    json.list("shares", List.of(), share -> {});
+    json.list("shares", load.compliances().shares().entries(), share -> share(json, share));
     json.list(
         "reach",
         load.compliances().reach(),
@@ -37,7 +38,9 @@ final class SideLoadFigures {
           json.figure("stiffness", reach.stiffness());
         });
     List<Saying> said = new ArrayList<>(load.compliances().sayings());
-    said.add(Saying.of("shares-not-reduced", "shares"));
+    load.compliances().shares().sayings().stream()
+        .filter(saying -> !load.advice().contains(saying))
+        .forEach(said::add);
     return said;
   }
 
@@ -54,6 +57,20 @@ final class SideLoadFigures {
       var why = Saying.of("straightness-not-tested", "straightness");
       json.figure("straightness", new Missing(Unit.ONE, why));
     }
+  }
+
+  private static void share(JsonLine json, Shares.Share share) {
+    json.text("joint", share.joint());
+    json.figure("compliance", share.compliance());
+    json.figure("share", share.share());
+    json.text("bound", share.bound().map(SideLoadFigures::bound));
+  }
+
+  private static String bound(Shares.Bound bound) {
+    return switch (bound) {
+      case AT_LEAST -> "at least";
+      case AT_MOST -> "at most";
+    };
   }
 
   private static void direction(JsonLine json, Compliances.Axis axis) {

@@ -16,6 +16,7 @@ import rundlauf.reduce.runout.BestClocking;
 import rundlauf.reduce.runout.Form;
 import rundlauf.reduce.runout.FormCircles;
 import rundlauf.reduce.sideload.Compliances;
+import rundlauf.reduce.sideload.Shares;
 
 /** What the drawings of a report are made from, written by hand; every number is invented. */
 final class InventedDrawings {
@@ -72,6 +73,7 @@ final class InventedDrawings {
         axis(125, 0.52),
         List.of(),
         List.of(),
+        Shares.none(List.of()),
         List.of(Saying.of("side-load-no-contact", "")),
         List.of(push(0, 2.8), push(60, 3.0), push(120, 1.95)));
   }

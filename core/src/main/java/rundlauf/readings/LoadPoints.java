@@ -47,7 +47,7 @@ final class LoadPoints {
     String place = columns.word(row, "place", PLACES).orElse("shank");
     Optional<Double> at = columns.siIfGiven(row, "at");
     double along = pushing.dial(row).orElse(defaultDial);
-    at.ifPresent(x -> refuseTwoBodies(row, place, x));
+    at.ifPresent(x -> refuseMisplaced(row, place, x));
     Pushing.Push push = pushing.push(row);
     points.add(
         new LoadReadings.Point(
@@ -60,6 +60,16 @@ final class LoadPoints {
             branch(row),
             zeroed(row, place, at, along),
             row.place().line()));
+  }
+
+  private void refuseMisplaced(Table.Row row, String place, double at) {
+    if (place.equals("nut") && at > 0) {
+      throw Refused.at(row.place(), "nut-ahead-of-face", Arg.of(at, Unit.MILLIMETRE));
+    }
+    if (place.equals("shank") && at < 0) {
+      throw Refused.at(row.place(), "shank-behind-face", Arg.of(-at, Unit.MILLIMETRE));
+    }
+    refuseTwoBodies(row, place, at);
   }
 
   /** One distance lies on one body; at the nut's face two of them meet. */

@@ -33,6 +33,7 @@ final class SideLoadText {
     parted.put("label-setup-stiffness", load.setupStiffness());
     parted.put("label-shank-compliance", load.shankCompliance());
     sheet.group("heading-without-shank", List.of(), parted);
+    SharesText.write(sheet, load.compliances().shares());
     directions(sheet, load.compliances());
     reach(sheet, load);
     Blame.write(sheet, sheet.word("label-stiffness"), load.stiffness(), load.head().name());

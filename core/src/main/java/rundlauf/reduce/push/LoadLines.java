@@ -51,9 +51,7 @@ public record LoadLines(
     Predicate<Point> there = p -> p.place().equals(first.place()) && p.at().equals(first.at());
     Predicate<Point> loaded = p -> p.load() > 0;
     Predicate<Point> along =
-        p ->
-            Math.abs(Math.cos(p.direction() - first.direction())) >= ALONG
-                && Math.abs(cosine(p)) >= FACING;
+        p -> alongside(p.direction(), first.direction()) && Math.abs(cosine(p)) >= FACING;
     List<Point> used = those(readings, there.and(loaded).and(along));
     Set<Integer> zeroings = new LinkedHashSet<>();
     used.forEach(p -> zeroings.add(p.zeroed()));
@@ -79,6 +77,11 @@ public record LoadLines(
       throw Refused.at(file, "side-load-one-load");
     }
     return lines;
+  }
+
+  /** Whether two directions [rad] are along one axis, to or fro. */
+  public static boolean alongside(double one, double other) {
+    return Math.abs(Math.cos(one - other)) >= ALONG;
   }
 
   private static List<Point> those(LoadReadings readings, Predicate<Point> which) {

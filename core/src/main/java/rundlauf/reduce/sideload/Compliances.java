@@ -15,6 +15,7 @@ import rundlauf.quantity.Unit;
  * @param stiff the axis square to it
  * @param reach at other distances of load and dial; empty where the trial cannot bear it
  * @param otherNoses at the trial's own distance, were the nose longer or shorter; empty likewise
+ * @param shares by joint
  * @param sayings why there is nothing of one of them, and what was assumed
  * @param pushes what the axes were taken from; none where they are not known
  */
@@ -23,6 +24,7 @@ public record Compliances(
     Axis stiff,
     List<Reach> reach,
     List<Reach> otherNoses,
+    Shares shares,
     List<Saying> sayings,
     List<Push> pushes) {
 
@@ -35,13 +37,18 @@ public record Compliances(
 
   /** Where no push is to be drawn. */
   public Compliances(
-      Axis soft, Axis stiff, List<Reach> reach, List<Reach> otherNoses, List<Saying> sayings) {
-    this(soft, stiff, reach, otherNoses, sayings, List.of());
+      Axis soft,
+      Axis stiff,
+      List<Reach> reach,
+      List<Reach> otherNoses,
+      Shares shares,
+      List<Saying> sayings) {
+    this(soft, stiff, reach, otherNoses, shares, sayings, List.of());
   }
 
   /** The same with the pushes that the axes were taken from. */
   Compliances withPushes(List<Push> taken) {
-    return new Compliances(soft, stiff, reach, otherNoses, sayings, taken);
+    return new Compliances(soft, stiff, reach, otherNoses, shares, sayings, taken);
   }
 
   /**
@@ -66,7 +73,7 @@ public record Compliances(
   /** Nothing, for one reason. */
   public static Compliances none(Saying why) {
     Axis axis = Axis.missing(why);
-    return new Compliances(axis, axis, List.of(), List.of(), List.of());
+    return new Compliances(axis, axis, List.of(), List.of(), Shares.none(List.of()), List.of());
   }
 
   /** Every figure by its path. */
@@ -79,6 +86,7 @@ public record Compliances(
     for (int i = 0; i < reach.size(); i++) {
       all.put("reach[" + i + "].stiffness", reach.get(i).stiffness());
     }
+    all.putAll(shares.figures());
     return all;
   }
 }

@@ -27,7 +27,6 @@ import rundlauf.reduce.sideload.Compliances.Axis;
  */
 final class Directions {
   private static final int FEWEST = 3;
-  private static final List<String> OWN = List.of("scatter", "limit-of-error");
 
   private Directions() {}
 
@@ -83,11 +82,7 @@ final class Directions {
 
   /** The line's own doubt on the dial; what all lines share weighs on none of them. */
   private static double scatter(Slope s) {
-    double own = 0;
-    for (Figure.Share share : s.compliance().budget()) {
-      own += OWN.contains(share.cause().part()) ? square(share.u()) : 0;
-    }
-    return Math.sqrt(own) * Math.abs(Math.cos(s.dial() - s.push()));
+    return s.ownDoubt() * Math.abs(Math.cos(s.dial() - s.push()));
   }
 
   private static double square(double x) {

@@ -1,5 +1,6 @@
 package rundlauf.reduce.sideload;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.maths.Draws;
@@ -52,6 +53,9 @@ public final class SideLoadReduction {
     Drawn compliance = figures.compliance();
     Figure shank = shank(readings, lines);
     Optional<Straightness> straightness = LackOfFit.of(lines, step);
+    Compliances compliances = compliances(readings, lines, compliance, shank, draws);
+    List<Saying> advice = new ArrayList<>(LoadAdvice.of(readings, lines, fit));
+    advice.addAll(compliances.shares().advice());
     return new SideLoad(
         readings.head(),
         readings,
@@ -63,16 +67,17 @@ public final class SideLoadReduction {
         shank,
         setup(compliance, shank, lines, draws),
         Line.of(lines, fit),
-        compliances(readings, lines, compliance, shank, draws),
+        compliances,
         SAYINGS.cautions(lines, figures, straightness),
-        LoadAdvice.of(readings, lines, fit));
+        advice);
   }
 
   private static Compliances compliances(
       LoadReadings readings, LoadLines lines, Drawn compliance, Figure shank, Draws draws) {
     List<Slope> slopes = Slopes.of(readings, draws);
     List<Compliances.Axis> axes = Directions.of(slopes, draws);
-    return compliances(readings, lines, axes, compliance, shank, draws)
+    Shares shares = SharesReduction.of(readings, slopes, draws);
+    return compliances(readings, lines, axes, shares, compliance, shank, draws)
         .withPushes(axes.get(0).angle().known() ? Directions.pushes(slopes) : List.of());
   }
 
@@ -80,6 +85,7 @@ public final class SideLoadReduction {
       LoadReadings readings,
       LoadLines lines,
       List<Compliances.Axis> axes,
+      Shares shares,
       Drawn compliance,
       Figure shank,
       Draws draws) {
@@ -87,7 +93,8 @@ public final class SideLoadReduction {
     boolean onShank = first.place().equals("shank");
     Optional<Saying> why = Reaching.why(readings, shank, onShank);
     if (why.isPresent()) {
-      return new Compliances(axes.get(0), axes.get(1), List.of(), List.of(), List.of(why.get()));
+      return new Compliances(
+          axes.get(0), axes.get(1), List.of(), List.of(), shares, List.of(why.get()));
     }
     Quantity contact = readings.contact().orElseThrow();
     Drawn behind =
@@ -107,6 +114,7 @@ public final class SideLoadReduction {
         axes.get(1),
         reaching.distances(),
         reaching.noses(),
+        shares,
         List.of(reaching.assumption()));
   }
 
