@@ -24,6 +24,7 @@ final class DemoRunouts {
         heronThree(seed),
         heronEighth(seed),
         heronWrongCollet(seed),
+        wrenClocked(seed),
         wrenOwner(seed),
         wrenApprentice(seed),
         wrenVTool(seed),
@@ -52,11 +53,7 @@ final class DemoRunouts {
   }
 
   private static DemoTrial heronEighth(long seed) {
-    var clocks = new ArrayList<RunoutPlan.Clamping>();
-    for (int[] c : new int[][] {{0, 0}, {180, 0}, {0, 180}, {180, 180}}) {
-      clocks.add(new RunoutPlan.Clamping(Math.toRadians(c[0]), Math.toRadians(c[1])));
-    }
-    var plan = RunoutPlan.oneTurn(10 * MM, 8).clamped(clocks.toArray(RunoutPlan.Clamping[]::new));
+    var plan = RunoutPlan.oneTurn(16 * MM, 8).clamped(clocked());
     var truth =
         new Holding(
             Part.offset(7 * UM, Math.toRadians(70)),
@@ -71,13 +68,26 @@ final class DemoRunouts {
             "Heron with a 1/8 in collet: which part is to blame",
             "2026-03-10",
             "Heron 1/8 in",
-            "Collet and pin marked with a pen; each turned by half a turn against the spindle's mark.");
+            "Collet and pin marked with a pen; each turned by half and quarter turns against the spindle's mark.",
+            "Read 16 mm out, where the norm reads a collet of this size.");
     text.field(
         "conditions",
         "{warm-up: 20 min, temperature: 19 degC, nut: 8 N m, cleaned: yes, pin: ground pin 1/8 in,"
             + " turned-by: hand, rotor: free}");
     return DemoRunoutFile.finished(
         "heron-eighth-runout", text, "1/8 in", "18 mm", "3 deg", taken, "plunger dial");
+  }
+
+  /** Collet and shank by half turns, then by quarter turns. */
+  private static RunoutPlan.Clamping[] clocked() {
+    var clocks = new ArrayList<RunoutPlan.Clamping>();
+    for (int[] c :
+        new int[][] {
+          {0, 0}, {180, 0}, {0, 180}, {180, 180}, {90, 270}, {270, 90}, {90, 90}, {270, 270}
+        }) {
+      clocks.add(new RunoutPlan.Clamping(Math.toRadians(c[0]), Math.toRadians(c[1])));
+    }
+    return clocks.toArray(RunoutPlan.Clamping[]::new);
   }
 
   private static DemoTrial heronWrongCollet(long seed) {
@@ -106,6 +116,29 @@ final class DemoRunouts {
   /** The pin stayed in the collet between the owner's and the apprentice's turn: one truth. */
   private static Holding wren() {
     return holding(44, 215, 0.5, 240);
+  }
+
+  private static DemoTrial wrenClocked(long seed) {
+    var plan = RunoutPlan.oneTurn(10 * MM, 8).clamped(clocked());
+    var truth =
+        new Holding(
+            Part.offset(45 * UM, Math.toRadians(217)),
+            Part.offset(2.5 * UM, Math.toRadians(100)),
+            Part.offset(1.5 * UM, Math.toRadians(300)),
+            List.of(),
+            1.5 * UM,
+            0);
+    var taken = take(seed, "wren-3mm-clocked-runout", truth, plan, DemoDials.PLUNGER);
+    var text =
+        DemoRunoutFile.head(
+            "Wren with a 3 mm collet: is it the collet?",
+            "2026-03-11",
+            "Wren 3 mm",
+            "Collet and pin marked with a pen and turned by half and quarter turns against the spindle's mark.",
+            "Read 10 mm out, where the norm reads a collet of this size.");
+    text.field("conditions", WREN_CONDITIONS);
+    return DemoRunoutFile.finished(
+        "wren-3mm-clocked-runout", text, "3 mm", "18 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial wrenOwner(long seed) {
