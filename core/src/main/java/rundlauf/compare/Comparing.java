@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rundlauf.compare.Compared.Good;
 import rundlauf.compare.Comparison.Difference;
 import rundlauf.compare.Comparison.Verdict;
+import rundlauf.compare.Trait.Good;
 import rundlauf.maths.Draws;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
 
@@ -27,7 +28,20 @@ public final class Comparing {
   private static final List<String> ANOTHER_FIGURE =
       List.of("side-load-secant", "side-load-play-lower-bound");
 
+  private static final List<String> PLAYS = List.of("play", "endPlay");
+
   private static final double SAME_STATION = 1e-4;
+
+  private static final String STATION_TIR = "stations.tir";
+
+  /** Every trait, and the stations that both were read at after what one clamping gives. */
+  private static final List<Trait> TRAITS = traits();
+
+  private static List<Trait> traits() {
+    List<Trait> all = new ArrayList<>(Trait.ALL);
+    all.add(5, new Trait("runout", STATION_TIR, Unit.MICROMETRE, Good.SMALLER));
+    return List.copyOf(all);
+  }
 
   private Comparing() {}
 
@@ -53,7 +67,7 @@ public final class Comparing {
 
   private static Comparison.Pair pair(SetupResults a, SetupResults b, Draws draws) {
     List<Difference> differences = new ArrayList<>();
-    for (Compared one : Compared.ALL) {
+    for (Trait one : TRAITS) {
       Optional<Side> first = side(a, one);
       Optional<Side> second = side(b, one);
       if (first.isPresent() && second.isPresent()) {
@@ -68,20 +82,20 @@ public final class Comparing {
   /** One setup's result of the kind compared. */
   private record Side(String name, Reduced result) {}
 
-  private static Optional<Side> side(SetupResults setup, Compared one) {
+  private static Optional<Side> side(SetupResults setup, Trait one) {
     return setup.of(one.kind()).map(result -> new Side(setup.name(), result));
   }
 
   /** A figure of both setups, at a station where it has one. */
   private record Both(OptionalDouble station, Figure a, Figure b) {}
 
-  private static List<Both> both(Compared one, Reduced a, Reduced b) {
-    if (one.path().equals(Compared.STATION_TIR)) {
+  private static List<Both> both(Trait one, Reduced a, Reduced b) {
+    if (one.path().equals(STATION_TIR)) {
       return stations((Runout) a, (Runout) b);
     }
-    Figure ofA = a.figures().get(one.path());
-    Figure ofB = b.figures().get(one.path());
-    return ofA == null || ofB == null || !(ofA.known() || ofB.known())
+    Figure ofA = one.in(a);
+    Figure ofB = one.in(b);
+    return !(ofA.known() || ofB.known())
         ? List.of()
         : List.of(new Both(OptionalDouble.empty(), ofA, ofB));
   }
@@ -109,7 +123,7 @@ public final class Comparing {
     return Math.abs(a - b) <= SAME_STATION;
   }
 
-  private static Difference difference(Compared one, Both both, Side a, Side b, Draws draws) {
+  private static Difference difference(Trait one, Both both, Side a, Side b, Draws draws) {
     List<Condition> conditions = Fairness.of(a.result(), b.result(), one.path());
     List<Saying> because = new ArrayList<>(Fairness.differing(conditions));
     because.addAll(anotherFigure(one, a.result()));
@@ -132,10 +146,10 @@ public final class Comparing {
         Fairness.unsaid(conditions));
   }
 
-  private static List<Saying> anotherFigure(Compared one, Reduced result) {
+  private static List<Saying> anotherFigure(Trait one, Reduced result) {
     return result.cautions().stream()
         .filter(s -> ANOTHER_FIGURE.contains(s.code()))
-        .filter(s -> s.about().equals("play") == one.path().equals("play"))
+        .filter(s -> PLAYS.contains(s.about()) == PLAYS.contains(one.path()))
         .toList();
   }
 

@@ -13,6 +13,7 @@ import rundlauf.quantity.Unit;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 
@@ -42,6 +43,9 @@ final class Fairness {
       if (figure.startsWith("axis.tip")) {
         add(all, "tip-height", first, second, r -> length(r.axis().tip().distance()), LENGTH);
       }
+      if (figure.startsWith("parts") || figure.startsWith("bestClocking")) {
+        add(all, "station", first, second, r -> length(NamedFigure.station(r)), LENGTH);
+      }
       if (figure.startsWith("nextClamping")) {
         add(all, "tip-height", first, second, r -> length(r.nextClamping().at()), LENGTH);
       }
@@ -52,14 +56,22 @@ final class Fairness {
       stated(all, a, b, "rotor", 0);
       ofPush(all, first.readings(), second.readings());
     }
+    if (a instanceof Axial first && b instanceof Axial second) {
+      stated(all, a, b, "nut", TORQUE);
+      foot(all, first.readings(), second.readings());
+    }
     return all;
   }
 
-  private static void ofPush(List<Condition> all, LoadReadings a, LoadReadings b) {
+  private static void foot(List<Condition> all, LoadReadings a, LoadReadings b) {
     add(all, "reference", a, b, LoadReadings::reference, 0);
+    add(all, "place", a, b, r -> first(r).map(LoadReadings.Point::place), 0);
+  }
+
+  private static void ofPush(List<Condition> all, LoadReadings a, LoadReadings b) {
+    foot(all, a, b);
     add(all, "contact", a, b, r -> r.contact().map(Fairness::length), LENGTH);
     add(all, "shank", a, b, r -> r.body().map(body -> length(body.diameter())), LENGTH);
-    add(all, "place", a, b, r -> first(r).map(LoadReadings.Point::place), 0);
     add(all, "dial-height", a, b, r -> first(r).flatMap(p -> p.at()).map(Fairness::length), LENGTH);
     add(all, "direction", a, b, r -> first(r).map(p -> axis(p.direction())), 0);
   }

@@ -48,6 +48,7 @@ public final class AxialReader {
             "body",
             "reference",
             "reaction",
+            StandReader.FIELD,
             "indicator");
     TrialHead head = HeadReader.read(trial, s, bench);
     DialReader dial = DialReader.read(trial.name(), s, bench);
@@ -56,13 +57,14 @@ public final class AxialReader {
     List<LoadReadings.Point> points =
         LoadPoints.of(columns, dial, new AxialPushing(columns, force));
     return new LoadReadings(
-        head,
-        dial.limits(),
-        force.scale(),
-        s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-        s.section("body", "diameter", "modulus").map(LoadReader::body),
-        s.word("reference", "table", "base", "carriage", "mount"),
-        s.text("reaction"),
-        points);
+            head,
+            dial.limits(),
+            force.scale(),
+            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+            s.section("body", "diameter", "modulus").map(LoadReader::body),
+            s.word("reference", "table", "base", "carriage", "mount"),
+            s.text("reaction"),
+            points)
+        .withStand(StandReader.read(trial.name(), s));
   }
 }

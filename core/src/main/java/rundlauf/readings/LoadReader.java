@@ -51,6 +51,7 @@ public final class LoadReader {
             "body",
             "reference",
             "reaction",
+            StandReader.FIELD,
             "indicator");
     TrialHead head = HeadReader.read(trial, s, bench);
     DialReader dial = DialReader.read(trial.name(), s, bench);
@@ -58,15 +59,16 @@ public final class LoadReader {
     ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
     List<LoadReadings.Point> points = LoadPoints.of(columns, dial, new SidePushing(columns, force));
     return new LoadReadings(
-        head,
-        dial.limits(),
-        force.scale(),
-        s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-        s.section("body", "diameter", "modulus").map(LoadReader::body),
-        s.word("reference", "table", "base", "carriage", "mount"),
-        s.text("reaction"),
-        nose(head, bench),
-        points);
+            head,
+            dial.limits(),
+            force.scale(),
+            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+            s.section("body", "diameter", "modulus").map(LoadReader::body),
+            s.word("reference", "table", "base", "carriage", "mount"),
+            s.text("reaction"),
+            nose(head, bench),
+            points)
+        .withStand(StandReader.read(trial.name(), s));
   }
 
   private static Optional<LoadReadings.Nose> nose(TrialHead head, Optional<Bench> bench) {

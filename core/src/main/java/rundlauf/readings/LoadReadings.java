@@ -15,6 +15,7 @@ import rundlauf.quantity.Quantity;
  * @param reference where the indicator's foot stands: table, base, carriage, mount
  * @param reaction what the load pushes off from
  * @param nose of the spindle, where a bench tells it
+ * @param stand what the dial's stand was seen to give way
  * @param points in the order taken
  */
 public record LoadReadings(
@@ -26,10 +27,41 @@ public record LoadReadings(
     Optional<String> reference,
     Optional<String> reaction,
     Optional<Nose> nose,
+    Optional<Stand> stand,
     List<Point> points) {
 
   public LoadReadings {
     points = List.copyOf(points);
+  }
+
+  /** With a stand that was not checked. */
+  public LoadReadings(
+      TrialHead head,
+      IndicatorLimits indicator,
+      Measured forceScale,
+      Optional<Quantity> contact,
+      Optional<Body> body,
+      Optional<String> reference,
+      Optional<String> reaction,
+      Optional<Nose> nose,
+      List<Point> points) {
+    this(
+        head,
+        indicator,
+        forceScale,
+        contact,
+        body,
+        reference,
+        reaction,
+        nose,
+        Optional.empty(),
+        points);
+  }
+
+  /** The same with a check of the dial's stand. */
+  public LoadReadings withStand(Optional<Stand> checked) {
+    return new LoadReadings(
+        head, indicator, forceScale, contact, body, reference, reaction, nose, checked, points);
   }
 
   /** Without what a bench tells of the spindle's nose. */
@@ -47,6 +79,14 @@ public record LoadReadings(
 
   /** How far the middle of the clamp lies behind the nut's face, of the spindle by its name. */
   public record Nose(String spindle, Quantity toMount) {}
+
+  /**
+   * What the needle showed when the dial's own stand was pushed.
+   *
+   * @param record it belongs to: trials with one stand share its doubt
+   * @param give most that the needle moved, over the force [m/N]
+   */
+  public record Stand(String record, double give) {}
 
   /** The shank: diameter [m] and modulus [Pa]. */
   public record Body(Quantity diameter, Quantity modulus) {}

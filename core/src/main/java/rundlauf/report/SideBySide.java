@@ -8,6 +8,7 @@ import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -23,8 +24,11 @@ final class SideBySide {
           new Trait("report-trait-tir-read", "runout", runout(SideBySide::readTir)),
           new Trait("report-trait-tir-tip", "runout", runout(r -> r.axis().tip().tir())),
           new Trait("report-trait-tir-next", "runout", runout(r -> r.nextClamping().tir())),
+          new Trait("report-trait-tir-clocked", "runout", runout(r -> r.bestClocking().tir())),
           new Trait("report-trait-stiffness", "side-load", sideLoad(SideLoad::stiffness)),
           new Trait("report-trait-play", "side-load", sideLoad(SideLoad::play)),
+          new Trait("report-trait-end-play", "axial", axial(Axial::endPlay)),
+          new Trait("report-trait-axial", "axial", axial(Axial::axialStiffness)),
           new Trait("report-trait-slowest", "speed", speed(Speed::usableMin)),
           new Trait("report-trait-fastest", "speed", speed(Speed::usableMax)));
 
@@ -104,6 +108,10 @@ final class SideBySide {
 
   private static Function<Reduced, Optional<Figure>> sideLoad(Function<SideLoad, Figure> of) {
     return r -> r instanceof SideLoad load ? Optional.of(of.apply(load)) : Optional.empty();
+  }
+
+  private static Function<Reduced, Optional<Figure>> axial(Function<Axial, Figure> of) {
+    return r -> r instanceof Axial axial ? Optional.of(of.apply(axial)) : Optional.empty();
   }
 
   private static Function<Reduced, Optional<Figure>> speed(Function<Speed, Figure> of) {

@@ -41,6 +41,21 @@ class LoadReaderTest {
   }
 
   @Test
+  void theCheckOfTheStandIsTakenAtItsWorst() {
+    Entry.Fields stand = fields("load", "20 ± 2 N", "moved", "1 ± 0.8 um");
+    LoadReadings readings =
+        read(
+            fields("trial", "side-load", "indicator", DIAL, "stand", stand),
+            "load_N, reading_um",
+            "0, 0",
+            "20, 30");
+    LoadReadings.Stand checked = readings.stand().orElseThrow();
+    assertThat(checked.record()).isEqualTo("a.yaml");
+    // source: recomputed: 1.8 µm at 18 N
+    assertThat(checked.give()).isCloseTo(0.1e-6, within(1e-18));
+  }
+
+  @Test
   void theLeverMultipliesTheMass() {
     LoadReadings readings =
         read(

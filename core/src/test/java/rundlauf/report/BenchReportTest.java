@@ -147,12 +147,12 @@ class BenchReportTest {
     Refused because = Refused.at(Place.NOWHERE, "no-rows");
     outcomes.add(new Outcome.Unusable(trial(refused), refused.setup(), because));
     Report report = report("The inlay corner");
-    Cell fastest = row(report, 2).get(8);
+    Cell fastest = row(report, 2).get(11);
     assertThat(fastest).isInstanceOf(Cell.Shown.class);
     assertThat(((Cell.Shown) fastest).figure().value()).isEqualTo(200);
-    assertThat(row(report, 2).get(7))
+    assertThat(row(report, 2).get(10))
         .isEqualTo(new Cell.Link(Saying.of("report-cannot-be-had", ""), "trial-2"));
-    assertThat(row(report, 0).get(8))
+    assertThat(row(report, 0).get(11))
         .isEqualTo(new Cell.Said(Saying.of("report-not-measured", "")));
   }
 

@@ -139,6 +139,9 @@ final class DemoLoads {
     text.field("body", "{diameter: " + diameter + ", modulus: 210 GPa}");
     text.field("reference", "table");
     text.field("reaction", "table");
+    if (name.equals("heron-side-load")) {
+      text.field("stand", "{name: stand on the table, load: 29.4 N, moved: 0 ± 2 um}");
+    }
     List<List<String>> table = LoadText.table(taken, "mm", "0.01");
     if (name.startsWith("shrike")) {
       text.readingsWithDecimalComma(table);

@@ -19,7 +19,16 @@ import rundlauf.report.SetupSide;
 public final class ComparisonText {
   /** What is shown; the document has the rest. Our choice: what a cut feels. */
   private static final List<String> SHOWN =
-      List.of("nextClamping.tir", "axis.tip.tir", "stiffness", "play", "usable.min", "usable.max");
+      List.of(
+          "nextClamping.tir",
+          "axis.tip.tir",
+          "bestClocking.tir",
+          "stiffness",
+          "play",
+          "endPlay",
+          "axialStiffness",
+          "usable.min",
+          "usable.max");
 
   /** A pair of which one figure is missing is not told of: the rows say so. */
   private static final List<Verdict> TOLD =

@@ -56,6 +56,9 @@ public record LineSayings(String stiffness, String play) {
     if (readings.indicator().limitOfError().isEmpty()) {
       advice.add(Saying.of("side-load-dial-limit-unknown", stiffness));
     }
+    if (readings.stand().isEmpty()) {
+      advice.add(Saying.of("stand-not-checked", stiffness));
+    }
     if (readings.reference().isEmpty()) {
       advice.add(Saying.of("side-load-no-reference", stiffness));
     }

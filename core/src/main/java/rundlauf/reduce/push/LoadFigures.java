@@ -24,13 +24,23 @@ public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, D
   public Drawn compliance() {
     Drawn slope = own("", fit.coefficients().get(lines.slopeColumn()), Unit.MICROMETRE_PER_NEWTON);
     return Drawn.through(
-        v -> (v[0] + v[1]) / v[2] * v[3],
+        v -> (v[0] + v[1] + v[4]) / v[2] * v[3],
         Unit.MICROMETRE_PER_NEWTON,
         draws,
         slope,
         dialOverForce(),
         readings.forceScale(),
-        cosine());
+        cosine(),
+        stand());
+  }
+
+  /** The dial's stand may have given way as much as when it was pushed, this way or that. */
+  private Measured stand() {
+    Measured none = Measured.exact(0, Unit.MICROMETRE_PER_NEWTON);
+    return readings
+        .stand()
+        .map(s -> none.with(Cause.rectangular(s.record(), "stand"), s.give() / Math.sqrt(3)))
+        .orElse(none);
   }
 
   /** What the dial's limit of error does to the slope: over the loads of the longest side. */

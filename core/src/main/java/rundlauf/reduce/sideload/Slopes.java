@@ -97,6 +97,7 @@ final class Slopes {
         r.reference(),
         r.reaction(),
         r.nose(),
+        r.stand(),
         points);
   }
 }

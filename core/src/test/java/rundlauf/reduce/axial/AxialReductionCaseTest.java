@@ -87,7 +87,8 @@ class AxialReductionCaseTest {
   @Test
   void whatWasTakenForGrantedIsSaid() {
     assertThat(codes(reduce(FINE, bothWays(0.5e-6, 30e-6, 4e-6, 0)).advice()))
-        .containsExactly("side-load-force-exact", "side-load-dial-limit-unknown");
+        .containsExactly(
+            "side-load-force-exact", "side-load-dial-limit-unknown", "stand-not-checked");
     assertThat(readings(FINE, List.of()).body()).isEmpty();
   }
 }
