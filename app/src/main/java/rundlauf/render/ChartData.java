@@ -56,6 +56,8 @@ final class ChartData {
       load(node.put("kind", "load"), loop);
     } else if (chart instanceof Chart.SpeedCurve curve) {
       speed(node.put("kind", "speed"), curve);
+    } else if (chart instanceof Chart.Rise rise) {
+      rise(node.put("kind", "rise"), rise);
     } else if (chart instanceof Chart.Budget budget) {
       budget(node.put("kind", "budget"), budget);
     } else if (chart instanceof Chart.Forces forces) {
@@ -122,6 +124,15 @@ final class ChartData {
     node.set("low", row(chart.low(), chart.speed()));
     node.set("high", row(chart.high(), chart.speed()));
     chart.usable().ifPresent(u -> node.set("usable", row(u, chart.speed())));
+  }
+
+  private void rise(ObjectNode node, Chart.Rise chart) {
+    name(node, "time-axis", "reading-axis", "readings", "fit", "band");
+    node.set("times", row(chart.times(), chart.time()));
+    node.set("readings", row(chart.readings(), chart.length()));
+    node.set("curve", row(chart.curve(), chart.fitted()));
+    node.set("low", row(chart.low(), chart.fitted()));
+    node.set("high", row(chart.high(), chart.fitted()));
   }
 
   private void budget(ObjectNode node, Chart.Budget chart) {

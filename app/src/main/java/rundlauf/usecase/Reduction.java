@@ -7,6 +7,7 @@ import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.readings.AxialReader;
+import rundlauf.readings.GrowthReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.LoadReadings;
@@ -15,6 +16,7 @@ import rundlauf.readings.SpeedReader;
 import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.AxialReduction;
+import rundlauf.reduce.growth.GrowthReduction;
 import rundlauf.reduce.runout.RunoutReduction;
 import rundlauf.reduce.sideload.SideLoadReduction;
 import rundlauf.reduce.speed.Speed;
@@ -40,6 +42,11 @@ final class Reduction {
       case AXIAL -> {
         var readings = AxialReader.read(trial, bench);
         yield cautioned(AxialReduction.reduce(readings, draws, work), bench, pin(readings));
+      }
+      case GROWTH -> {
+        var readings = GrowthReader.read(trial, bench);
+        var none = OptionalDouble.empty();
+        yield cautioned(GrowthReduction.reduce(readings, draws, work), bench, none);
       }
       case SPEED -> {
         var readings = SpeedReader.read(trial, bench);

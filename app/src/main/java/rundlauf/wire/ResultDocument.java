@@ -9,6 +9,7 @@ import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
+import rundlauf.reduce.growth.Growth;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -55,6 +56,9 @@ public final class ResultDocument {
     }
     if (result instanceof Axial axial) {
       return AxialFigures.write(json, axial);
+    }
+    if (result instanceof Growth growth) {
+      return GrowthFigures.write(json, growth);
     }
     if (result instanceof Speed speed) {
       return SpeedFigures.write(json, speed);

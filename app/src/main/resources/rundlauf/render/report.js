@@ -219,6 +219,17 @@
     };
   };
 
+  const rise = (c) => ({
+    ...base(),
+    grid: { left: 30, right: 18, top: 24, bottom: 40, containLabel: true },
+    xAxis: axis(c.words["time-axis"]), yAxis: axis(c.words["reading-axis"], { nameGap: 40 }),
+    series: [
+      band(c.words.band, pairs(c.times, c.low), pairs(c.times, c.high), { encode: { x: -1, y: -1 } }),
+      line(c.words.fit, pairs(c.times, c.curve), { silent: true }),
+      dots(c.words.readings, pairs(c.times, c.readings), { tooltip: { formatter: (p) => p.value[0] + " min: " + p.value[1] + " µm" } }),
+    ],
+  });
+
   // Each bar's name stands over it, so that long names fit a narrow page.
   const budget = (c) => ({
     ...base(),
@@ -269,7 +280,7 @@
     ],
   });
 
-  const options = { polar, load, speed, budget, forces, chips, clocking, roundness, rose };
+  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose };
 
   const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : rows[c.kind] ? keyed(c, width).height : 0);
 

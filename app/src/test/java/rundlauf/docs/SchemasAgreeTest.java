@@ -27,6 +27,7 @@ import rundlauf.files.TrialFiles;
 import rundlauf.planning.JobTasks;
 import rundlauf.quantity.Refused;
 import rundlauf.readings.AxialReader;
+import rundlauf.readings.GrowthReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.RunoutReader;
@@ -88,6 +89,7 @@ class SchemasAgreeTest {
       case "runout" -> RunoutReader.read(trial, bench);
       case "side-load" -> LoadReader.read(trial, bench);
       case "axial" -> AxialReader.read(trial, bench);
+      case "growth" -> GrowthReader.read(trial, bench);
       case "speed" -> SpeedReader.read(trial, bench);
       default -> InspectionReader.read(trial, bench);
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.readings.AxialReader;
+import rundlauf.readings.GrowthReader;
 import rundlauf.readings.InspectionReader;
 import rundlauf.readings.LoadReader;
 import rundlauf.readings.RunoutReader;
@@ -19,6 +20,7 @@ final class Understanding {
       case RUNOUT -> RunoutReader.read(trial, bench);
       case SIDE_LOAD -> LoadReader.read(trial, bench);
       case AXIAL -> AxialReader.read(trial, bench);
+      case GROWTH -> GrowthReader.read(trial, bench);
       case SPEED -> SpeedReader.read(trial, bench);
       case INSPECTION -> InspectionReader.read(trial, bench);
     };

@@ -11,11 +11,13 @@ final class CoarseSample {
   private final double[][] betas;
   private final double[] lnSigmas;
   private final double[] weights;
+  private final double logEvidence;
 
-  private CoarseSample(double[][] betas, double[] lnSigmas, double[] weights) {
+  private CoarseSample(double[][] betas, double[] lnSigmas, double[] weights, double logEvidence) {
     this.betas = betas;
     this.lnSigmas = lnSigmas;
     this.weights = weights;
+    this.logEvidence = logEvidence;
   }
 
   /** What a sample says of the posterior: moments of β / √(σ² + 1/12) and of ln σ. */
@@ -47,7 +49,15 @@ final class CoarseSample {
     for (int k = 0; k < size; k++) {
       weights[k] /= sum;
     }
-    return new CoarseSample(betas, lnSigmas, weights);
+    return new CoarseSample(betas, lnSigmas, weights, largest + Math.log(sum / size));
+  }
+
+  /**
+   * Logarithm of the mean weight: of the integral of likelihood times prior, up to a constant that
+   * all problems with as many unknowns share.
+   */
+  double logEvidence() {
+    return logEvidence;
   }
 
   int size() {

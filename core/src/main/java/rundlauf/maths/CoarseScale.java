@@ -52,28 +52,7 @@ public final class CoarseScale {
       effective = sample.effective();
     }
     var last = CoarseSample.draw(problem, proposal, Math.max(LAST_ROUND, count / 2), stream);
-    return CoarsePosterior.of(problem, last, resampled(last, count, stream));
-  }
-
-  /** Systematic resampling, then shuffled, so that draw i of two posteriors are independent. */
-  private static int[] resampled(CoarseSample sample, int count, Stream stream) {
-    int[] chosen = new int[count];
-    double next = stream.uniform() / count;
-    double passed = 0;
-    int k = 0;
-    for (int i = 0; i < sample.size(); i++) {
-      passed += sample.weight(i);
-      while (k < count && (next < passed || i == sample.size() - 1)) {
-        chosen[k++] = i;
-        next += 1.0 / count;
-      }
-    }
-    for (int i = count - 1; i > 0; i--) {
-      int j = stream.index(i + 1);
-      int held = chosen[i];
-      chosen[i] = chosen[j];
-      chosen[j] = held;
-    }
-    return chosen;
+    return CoarsePosterior.of(
+        problem, last, Resampled.of(last.size(), last::weight, count, stream));
   }
 }

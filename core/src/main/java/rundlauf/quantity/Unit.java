@@ -50,6 +50,8 @@ public enum Unit {
   MEGAPASCAL(Dimension.PRESSURE, 1e6, "MPa"),
   GIGAPASCAL(Dimension.PRESSURE, 1e9, "GPa"),
   NEWTON_PER_SQUARE_MILLIMETRE(Dimension.PRESSURE, 1e6, "N/mm2", "N/mm²"),
+  /** A temperature's difference is in kelvin. */
+  MICROMETRE_PER_KELVIN(Dimension.GROWTH_PER_TEMPERATURE, 1e-6, "um/K", "µm/K", "μm/K"),
   DEGREE_CELSIUS(Dimension.TEMPERATURE, 1, "degC"),
   METRE_PER_SECOND_SQUARED(Dimension.ACCELERATION, 1, "m/s2", "m/s²"),
   CUBIC_MILLIMETRE_PER_MINUTE(Dimension.VOLUME_RATE, 1e-9 / 60, "mm3/min"),

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
@@ -14,12 +15,17 @@ import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Dimension;
+import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Refused;
 
 /** What all trials have in common: their head, and that readings are there. */
 final class HeadReader {
   private static final List<String> COMMON =
       List.of("trial", "readings", "title", "date", "setup", "notes", "photos", "conditions");
+
+  private static final String[] CONDITIONS = {
+    "warm-up", "temperature", "nut", "cleaned", "pin", "turned-by", "rotor"
+  };
 
   private HeadReader() {}
 
@@ -58,17 +64,24 @@ final class HeadReader {
     return setup;
   }
 
+  /** How long the conditions say that the spindle had run [s]. */
+  static OptionalDouble warmUp(Section s) {
+    Optional<Quantity> said =
+        s.section("conditions", CONDITIONS)
+            .flatMap(c -> c.quantity("warm-up", Dimension.TIME, Bound.NOT_NEGATIVE));
+    return said.isPresent() ? OptionalDouble.of(said.get().si()) : OptionalDouble.empty();
+  }
+
   private static Map<String, String> conditions(Section s) {
-    String[] names = {"warm-up", "temperature", "nut", "cleaned", "pin", "turned-by", "rotor"};
     Map<String, String> given = new LinkedHashMap<>();
-    Optional<Section> section = s.section("conditions", names);
+    Optional<Section> section = s.section("conditions", CONDITIONS);
     section.ifPresent(
         c -> {
           c.quantity("warm-up", Dimension.TIME, Bound.NOT_NEGATIVE);
           c.quantity("temperature", Dimension.TEMPERATURE, Bound.ANY);
           c.word("turned-by", "hand", "running");
           c.word("rotor", "free", "locked");
-          for (String name : names) {
+          for (String name : CONDITIONS) {
             c.text(name).ifPresent(text -> given.put(name, text));
           }
         });

@@ -2,7 +2,10 @@ package rundlauf.readings;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rundlauf.quantity.Cause;
+import rundlauf.quantity.Measured;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Unit;
 
 /**
  * What limits an indicator. All lengths in metres, already multiplied by the cosine of its angle.
@@ -27,6 +30,32 @@ public record IndicatorLimits(
     OptionalDouble repeatability,
     OptionalDouble tipRadius,
     Optional<Quantity> angle) {
+
+  /**
+   * What the limit of error does to a difference of two readings.
+   *
+   * @param record begins the id of its cause
+   * @param span of the readings [m]
+   * @param over what the difference is divided by
+   * @return 0 with the limit over {@code over} as a rectangular cause; without a limit, just 0
+   * @see "JCGM 100:2008, 4.3.7"
+   */
+  public Measured error(String record, double span, double over) {
+    Measured none = Measured.exact(0, Unit.MICROMETRE);
+    return limitOfError
+        .map(limit -> limit.over(span) / over / Math.sqrt(3))
+        .map(u -> none.with(Cause.rectangular(record, "limit-of-error"), u))
+        .orElse(none);
+  }
+
+  /** True over corrected reading: 1, with the doubt of the dial's angle. */
+  public Measured scale() {
+    Measured one = Measured.exact(1, Unit.ONE);
+    return angle
+        .filter(Quantity::hasLimits)
+        .map(a -> one.with(Cause.rectangular(record, "plunger-angle"), -Math.tan(a.si()) * a.u()))
+        .orElse(one);
+  }
 
   /**
    * The largest error of a difference of two readings, by the span the readings use.

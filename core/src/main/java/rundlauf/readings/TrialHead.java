@@ -8,7 +8,7 @@ import rundlauf.bench.FileName;
  * What every trial says about itself.
  *
  * @param file as the user named it
- * @param kind runout, side-load, axial, speed, inspection
+ * @param kind runout, side-load, axial, growth, speed, inspection
  * @param title as given
  * @param date as given
  * @param setup the bench's name of what was measured

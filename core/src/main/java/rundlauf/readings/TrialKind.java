@@ -14,12 +14,13 @@ public enum TrialKind {
   RUNOUT,
   SIDE_LOAD,
   AXIAL,
+  GROWTH,
 
   SPEED,
   INSPECTION;
 
   /** Kinds whose files may lie in a bench already, and that are not reduced yet. */
-  private static final List<String> NOT_YET = List.of("growth", "sound", "tap", "test-cut");
+  private static final List<String> NOT_YET = List.of("sound", "tap", "test-cut");
 
   /** As it is typed after {@code trial:}. */
   public String word() {

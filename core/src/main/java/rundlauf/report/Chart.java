@@ -11,6 +11,7 @@ public sealed interface Chart extends Block
     permits Chart.Polar,
         Chart.LoadLoop,
         Chart.SpeedCurve,
+        Chart.Rise,
         Chart.Budget,
         Chart.Forces,
         Chart.Chips,
@@ -128,6 +129,33 @@ public sealed interface Chart extends Block
       Samples low,
       Samples high,
       Optional<Samples> usable,
+      Table twin)
+      implements Chart {}
+
+  /**
+   * Readings over time, and a curve through them.
+   *
+   * @param time how times are printed
+   * @param length how readings are printed
+   * @param fitted how the curve is printed
+   * @param times of the readings, s
+   * @param readings as many, m
+   * @param curve as many, m
+   * @param low lower ends of its intervals
+   * @param high upper ends
+   */
+  record Rise(
+      String id,
+      Saying caption,
+      Saying summary,
+      Scale time,
+      Scale length,
+      Scale fitted,
+      Samples times,
+      Samples readings,
+      Samples curve,
+      Samples low,
+      Samples high,
       Table twin)
       implements Chart {}
 

@@ -6,6 +6,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
+import rundlauf.reduce.growth.Growth;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -52,6 +53,8 @@ final class TrialPart {
       blocks.addAll(SideLoadPart.blocks(sheet, load));
     } else if (reduced instanceof Axial axial) {
       blocks.addAll(AxialPart.blocks(sheet, axial));
+    } else if (reduced instanceof Growth growth) {
+      blocks.addAll(GrowthPart.blocks(sheet, growth));
     } else if (reduced instanceof Speed speed) {
       blocks.addAll(SpeedPart.blocks(sheet, speed));
     } else {

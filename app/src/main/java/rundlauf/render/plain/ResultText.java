@@ -7,6 +7,7 @@ import rundlauf.quantity.Figure;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
+import rundlauf.reduce.growth.Growth;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
@@ -52,6 +53,8 @@ public final class ResultText {
       SideLoadText.write(sheet, sideLoad);
     } else if (result instanceof Axial axial) {
       AxialText.write(sheet, axial);
+    } else if (result instanceof Growth growth) {
+      GrowthText.write(sheet, growth);
     } else if (result instanceof Speed speed) {
       SpeedText.write(sheet, speed);
     } else if (result instanceof Inspection inspection) {

@@ -30,7 +30,7 @@ public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, D
         slope,
         dialOverForce(),
         readings.forceScale(),
-        cosine(),
+        readings.indicator().scale(),
         stand());
   }
 
@@ -59,16 +59,7 @@ public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, D
 
   /** A difference of readings over {@code span} is off by the dial's limit at most. */
   private Measured dial(double span, String of, double over) {
-    Measured none = Measured.exact(0, Unit.MICROMETRE);
-    String record = readings.head().name() + " " + of;
-    return readings
-        .indicator()
-        .limitOfError()
-        .map(limit -> limit.over(span))
-        .map(
-            limit ->
-                none.with(Cause.rectangular(record, "limit-of-error"), limit / over / Math.sqrt(3)))
-        .orElse(none);
+    return readings.indicator().error(readings.head().name() + " " + of, span, over);
   }
 
   /** What retrace adds to a difference of readings reached from opposite sides. */
@@ -80,21 +71,6 @@ public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, D
         ? none.with(
             Cause.rectangular(record, "retrace"), dial.hysteresis().getAsDouble() / Math.sqrt(3))
         : none;
-  }
-
-  /** True over corrected reading: 1, with the doubt of the dial's angle. */
-  private Measured cosine() {
-    Measured one = Measured.exact(1, Unit.ONE);
-    return readings
-        .indicator()
-        .angle()
-        .filter(angle -> angle.hasLimits())
-        .map(
-            angle ->
-                one.with(
-                    Cause.rectangular(readings.indicator().record(), "plunger-angle"),
-                    -Math.tan(angle.si()) * angle.u()))
-        .orElse(one);
   }
 
   /** The gap between the intercepts of opposite pushes, or what one side tells of it. */
@@ -161,7 +137,7 @@ public record LoadFigures(LoadReadings readings, LoadLines lines, LoadFit fit, D
             found,
             of.equals("loop") ? Measured.exact(0, Unit.MICROMETRE) : dial(span, of, 1),
             retrace(of),
-            cosine());
+            readings.indicator().scale());
     return Inverse.notNegative(whole, draws);
   }
 
