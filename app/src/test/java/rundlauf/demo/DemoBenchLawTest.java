@@ -104,6 +104,14 @@ class DemoBenchLawTest {
     assertThat(low("heron-side-load.yaml", "play")).isZero();
   }
 
+  @Test
+  void theMountIsFoundToBeWrensSoftJoint() {
+    var load = DemoResults.of("wren-joints-side-load.yaml");
+    assertThat(codes(load.advice()).get(0)).isEqualTo("shares-most");
+    assertThat(load.advice().get(0).args().toString()).contains("text=mount");
+    assertThat(figure("wren-joints-side-load.yaml", "shares[3].share").value()).isGreaterThan(0.5);
+  }
+
   @ParameterizedTest
   @MethodSource("ofBoth")
   void twoPeopleDifferInTheirDoubtAndNotInWhatTheyClaim(String path) {

@@ -18,6 +18,7 @@ final class DemoBench {
   static List<DemoTrial> trials() {
     List<DemoTrial> all = new ArrayList<>(DemoRunouts.all(SEED));
     all.addAll(DemoLoads.all(SEED));
+    all.addAll(DemoRows.all(SEED));
     all.addAll(DemoAxials.all(SEED));
     all.addAll(DemoGrowths.all(SEED));
     all.addAll(DemoSpeeds.all(SEED));

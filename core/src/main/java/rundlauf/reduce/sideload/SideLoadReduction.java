@@ -54,8 +54,8 @@ public final class SideLoadReduction {
     Figure shank = shank(readings, lines);
     Optional<Straightness> straightness = LackOfFit.of(lines, step);
     Compliances compliances = compliances(readings, lines, compliance, shank, draws);
-    List<Saying> advice = new ArrayList<>(LoadAdvice.of(readings, lines, fit));
-    advice.addAll(compliances.shares().advice());
+    List<Saying> advice = new ArrayList<>(compliances.shares().advice());
+    advice.addAll(LoadAdvice.of(readings, lines, fit));
     return new SideLoad(
         readings.head(),
         readings,
