@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import rundlauf.readings.LoadReadings;
+import rundlauf.report.Card;
 import rundlauf.report.Chart;
 import rundlauf.report.ClockingDial;
 import rundlauf.report.ComplianceRose;
@@ -45,6 +46,9 @@ final class ChartData {
     section.blocks().stream()
         .filter(Chart.class::isInstance)
         .forEach(c -> charts.add(node((Chart) c)));
+    section.blocks().stream()
+        .filter(Card.class::isInstance)
+        .forEach(c -> charts.add(new RoundCharts(words).ring(((Card) c).ring())));
     section.parts().forEach(s -> add(s, charts));
   }
 

@@ -5,9 +5,11 @@ import static rundlauf.render.ChartNumbers.row;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import rundlauf.report.ClockingDial;
 import rundlauf.report.ComplianceRose;
+import rundlauf.report.MarkRing;
 import rundlauf.report.RoundnessCircles;
 import rundlauf.report.Scale;
 
@@ -24,14 +26,25 @@ final class RoundCharts {
     node.put("clockwise", chart.clockwise());
     node.set("span", number(chart.span(), chart.length()));
     node.set("within", number(chart.within(), chart.length()));
-    ArrayNode marks = node.putArray("marks");
-    for (ClockingDial.Mark mark : chart.marks()) {
-      ObjectNode one = marks.addObject().put("part", code(mark.part()));
-      one.put("name", words.say(mark.name())).set("angle", number(mark.angle(), chart.angle()));
-    }
+    marks(node, chart.marks(), chart.angle());
     ArrayNode arrows = node.putArray("arrows");
     chart.arrows().forEach(a -> arrow(arrows.addObject(), a, chart));
     arrow(node.putObject("together"), chart.together(), chart);
+  }
+
+  ObjectNode ring(MarkRing ring) {
+    ObjectNode node = ChartNumbers.NODES.objectNode().put("id", ring.id()).put("kind", "ring");
+    node.put("clockwise", ring.clockwise());
+    marks(node, ring.marks(), ring.angle());
+    return node;
+  }
+
+  private void marks(ObjectNode node, List<ClockingDial.Mark> all, Scale angle) {
+    ArrayNode marks = node.putArray("marks");
+    for (ClockingDial.Mark mark : all) {
+      ObjectNode one = marks.addObject().put("part", code(mark.part()));
+      one.put("name", words.say(mark.name())).set("angle", number(mark.angle(), angle));
+    }
   }
 
   private void arrow(ObjectNode one, ClockingDial.Arrow arrow, ClockingDial chart) {

@@ -66,7 +66,7 @@
   const whole = { radius: "80%", centre: "50%" };
 
   // A round chart with a key: as large as its width lets it, the key's rows below.
-  const rows = { clocking: [5, 3], roundness: [3, 3], rose: [3, 2] };
+  const rows = { clocking: [5, 3], roundness: [3, 3], rose: [3, 2], ring: [3, 3] };
   const keyed = (c, width) => {
     const radius = Math.round(Math.min(140, (width - 96) / 2));
     return { radius, centre: radius + 30, height: 2 * radius + 62 + 25 * rows[c.kind][width < 420 ? 0 : 1] };
@@ -99,40 +99,51 @@
 
   const dashes = ["solid", [9, 4], [9, 3, 2, 3]];
 
-  // Three rings about the field of the arrows, as the parts sit in one another: shank, collet, spindle.
-  const clocking = (c, width) => {
+  // The nose from the tool's side: rings as the parts sit in one another, a mark on each, and which way it runs.
+  const nose = (c, span) => {
     const rings = { spindle: 1.4, collet: 1.27, shank: 1.14 };
     const shapes = { spindle: "triangle", collet: "rect", shank: "diamond" };
     const bearing = c.clockwise ? -1 : 1;
+    const marks = c.marks.map((m) => ({ type: "scatter", name: m.name + " " + m.angle + "°", ...on, z: 5, symbol: shapes[m.part],
+      symbolSize: m.part === "shank" ? 15 : 12, symbolRotate: m.part === "spindle" ? 180 : bearing * m.angle, itemStyle: { color: colour("ink") },
+      data: [[rings[m.part] * span, m.angle]], tooltip: { formatter: "{a}" } }));
+    const below = c.marks.slice(1).map((m) => circle("", rings[m.part] * span, { z: 1, lineStyle: { color: colour("soft"), width: 1 } }));
+    const running = { type: "custom", ...on, silent: true, z: 5, data: [[0, 0]], tooltip: { show: false }, renderItem: (params, api) => {
+      const at = (r, a) => api.coord([r * span, a]);
+      return { type: "group", children: [
+        { type: "polyline", shape: { points: Array.from({ length: 9 }, (_, i) => at(1.52, 12 + 2 * i)) }, style: { stroke: colour("ink"), lineWidth: 1.5, fill: "none" } },
+        { type: "polygon", shape: { points: [at(1.58, 27), at(1.46, 27), at(1.52, 34)] }, style: { fill: colour("ink") } },
+      ] };
+    } };
+    return { below, above: [...marks, running], bearing, names: marks.map((m) => ({ name: m.name })) };
+  };
+
+  const clocking = (c, width) => {
+    const drawing = nose(c, c.span);
     const arrow = (a, extra, size) => line(a.name, [{ value: [0, a.angle], symbol: "none" },
-      { value: [a.length, a.angle], symbol: a.told ? "arrow" : "none", symbolSize: size, symbolRotate: bearing * a.angle }],
+      { value: [a.length, a.angle], symbol: a.told ? "arrow" : "none", symbolSize: size, symbolRotate: drawing.bearing * a.angle }],
     { ...on, showSymbol: true, symbol: "none", ...extra });
     const styled = (a, i) => ({ color: colour("reading"), width: 2, type: a.told ? dashes[i] : "dotted" });
-    const mark = (m) => ({ type: "scatter", name: m.name + " " + m.angle + "°", ...on, z: 5, symbol: shapes[m.part], symbolSize: m.part === "shank" ? 15 : 12,
-      symbolRotate: m.part === "spindle" ? 180 : bearing * m.angle, itemStyle: { color: colour("ink") },
-      data: [[rings[m.part] * c.span, m.angle]], tooltip: { formatter: "{a}" } });
-    const marks = c.marks.map(mark);
     const label = (r) => (r === c.span ? r + " " + c.unit : "");
     return {
       ...round(0, 1.4 * c.span, c.span / 2, label, { clockwise: c.clockwise }, keyed(c, width)),
-      ...key([...marks.map((m) => ({ name: m.name })), ...[...c.arrows, c.together].map((a) => stroke(a.name)), stroke(c.words.within)]),
+      ...key([...drawing.names, ...[...c.arrows, c.together].map((a) => stroke(a.name)), stroke(c.words.within)]),
       series: [
-        ...c.marks.slice(1).map((m) => circle("", rings[m.part] * c.span, { z: 1, lineStyle: { color: colour("soft"), width: 1 } })),
+        ...drawing.below,
         ...c.arrows.flatMap((a) => edged("", pairs(a.lengths, a.angles), [], "reading")),
         circle(c.words.within, c.within, { lineStyle: { color: colour("fit"), width: 1.5, type: "dashed" } }),
         ...c.arrows.map((a, i) => arrow(a, { lineStyle: styled(a, i), itemStyle: { color: colour("reading") } }, 11)),
         arrow(c.together, { z: 4, lineStyle: { color: colour("fit"), width: 4, type: c.together.told ? "solid" : "dotted" }, itemStyle: { color: colour("fit") } }, 15),
-        ...marks,
-        // Which way the spindle runs, outside the rim.
-        { type: "custom", ...on, silent: true, z: 5, data: [[0, 0]], tooltip: { show: false }, renderItem: (params, api) => {
-          const at = (r, a) => api.coord([r * c.span, a]);
-          return { type: "group", children: [
-            { type: "polyline", shape: { points: Array.from({ length: 9 }, (_, i) => at(1.52, 12 + 2 * i)) }, style: { stroke: colour("ink"), lineWidth: 1.5, fill: "none" } },
-            { type: "polygon", shape: { points: [at(1.58, 27), at(1.46, 27), at(1.52, 34)] }, style: { fill: colour("ink") } },
-          ] };
-        } },
+        ...drawing.above,
       ],
     };
+  };
+
+  // On a card: the marks alone.
+  const ring = (c, width) => {
+    const drawing = nose(c, 1);
+    return { ...round(0, 1.4, 2, "", { clockwise: c.clockwise }, keyed(c, width)), ...key(drawing.names),
+      series: [...drawing.below, ...drawing.above] };
   };
 
   const roundness = (c, width) => {
@@ -280,7 +291,7 @@
     ],
   });
 
-  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose };
+  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose, ring };
 
   const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : rows[c.kind] ? keyed(c, width).height : 0);
 
@@ -301,7 +312,7 @@
       plot.style.height = !printed && height ? height + "px" : "";
       const chart = echarts.init(plot, null, printed ? size : {});
       chart.setOption(options[c.kind](c, size.width));
-      if (printed) chart.getZr().flush();
+      chart.getZr().flush();
       drawn.push(chart);
     });
   };

@@ -138,7 +138,7 @@ class ReportInBrowserTest {
     browser.show(page, DESK, false);
     String data = (String) browser.ask("return document.getElementById('charts').textContent");
     JsonNode charts = new ObjectMapper().readTree(data);
-    assertThat(charts).hasSize(21);
+    assertThat(charts).hasSize(22);
     for (JsonNode chart : charts) {
       List<BigDecimal> told = numbersOfTable(chart.get("id").asText());
       assertThat(told).as(chart.get("id").asText()).containsAll(readings(chart)).isNotEmpty();
@@ -195,7 +195,9 @@ class ReportInBrowserTest {
     return strings(
             "return [...document.querySelectorAll('#"
                 + chart
-                + " details tbody tr > *')].map(c => c.textContent.trim())")
+                + " details tbody tr > *, .card:has([data-chart="
+                + chart
+                + "]) dd')].map(c => c.textContent.trim())")
         .stream()
         .filter(cell -> cell.matches("-?[0-9.]+(°|\u00a0.*)?"))
         .map(cell -> plain(cell.replaceAll("[°\u00a0].*", "")))

@@ -8,10 +8,11 @@ import rundlauf.quantity.Saying;
  * there.
  *
  * @param id unique in its report
+ * @param ring where the marks stand
  * @param lines what to set and what to expect
  * @param notes what it rests on
  */
-public record Card(String id, Saying heading, List<Line> lines, List<Saying> notes)
+public record Card(String id, Saying heading, MarkRing ring, List<Line> lines, List<Saying> notes)
     implements Block {
   public Card {
     lines = List.copyOf(lines);

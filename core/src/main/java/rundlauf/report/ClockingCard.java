@@ -25,7 +25,7 @@ final class ClockingCard {
     }
     List<Line> lines = new ArrayList<>();
     lines.add(new Line(label("setup"), setup(sheet)));
-    lines.add(new Line(label("spindle"), new Cell.Said(Saying.of("report-card-top", ""))));
+    lines.add(new Line(label("spindle"), forward(0)));
     best.collet().ifPresent(angle -> lines.add(new Line(label("collet"), forward(angle))));
     best.shank().ifPresent(angle -> lines.add(new Line(label("shank"), forward(angle))));
     lines.add(new Line(label("tir"), sheet.shown(best.tir())));
@@ -34,7 +34,20 @@ final class ClockingCard {
     lines.add(new Line(label("trial"), trial(sheet)));
     return Optional.of(
         new Card(
-            "card-" + sheet.number(), Saying.of("report-card", ""), lines, notes(sheet, best)));
+            "card-" + sheet.number(),
+            Saying.of("report-card", ""),
+            ring(sheet, best),
+            lines,
+            notes(sheet, best)));
+  }
+
+  private static MarkRing ring(Sheet sheet, BestClocking best) {
+    return new MarkRing(
+        sheet.chart("card"),
+        Saying.of("report-card-ring", ""),
+        sheet.forwardIsClockwise(),
+        ClockingDials.ANGLE,
+        ClockingDials.marks(new BestClocking.Marks(best.collet(), best.shank())));
   }
 
   private static Saying label(String name) {
@@ -50,7 +63,7 @@ final class ClockingCard {
   }
 
   private static Cell forward(double angle) {
-    return new Cell.Number(angle, new Scale(Unit.DEGREE, 0));
+    return new Cell.Number(angle, ClockingDials.ANGLE);
   }
 
   private static Optional<Line> at(OptionalDouble station) {

@@ -105,7 +105,7 @@ final class ClockingDials {
     }
   }
 
-  private static List<Mark> marks(BestClocking.Marks at) {
+  static List<Mark> marks(BestClocking.Marks at) {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark(Part.SPINDLE, Saying.of("report-mark-spindle", ""), 0));
     at.collet()
