@@ -3,6 +3,7 @@ package rundlauf.readings;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
 
 /**
  * What limits an indicator. All lengths in metres, already multiplied by the cosine of its angle.
@@ -17,6 +18,7 @@ import rundlauf.quantity.Quantity;
  * @param tipRadius radius of a ball tip
  * @param angle between plunger and measured direction, rad, with its limits; readings are already
  *     corrected by its cosine
+ * @param fromNorm that the limits are those a norm permits, where they are
  */
 public record IndicatorLimits(
     String record,
@@ -26,7 +28,30 @@ public record IndicatorLimits(
     OptionalDouble hysteresis,
     OptionalDouble repeatability,
     OptionalDouble tipRadius,
-    Optional<Quantity> angle) {
+    Optional<Quantity> angle,
+    Optional<Saying> fromNorm) {
+
+  /** Where the limits are the indicator's own. */
+  public IndicatorLimits(
+      String record,
+      double division,
+      double readTo,
+      Optional<LimitOfError> limitOfError,
+      OptionalDouble hysteresis,
+      OptionalDouble repeatability,
+      OptionalDouble tipRadius,
+      Optional<Quantity> angle) {
+    this(
+        record,
+        division,
+        readTo,
+        limitOfError,
+        hysteresis,
+        repeatability,
+        tipRadius,
+        angle,
+        Optional.empty());
+  }
 
   /**
    * The largest error of a difference of two readings, by the span the readings use.

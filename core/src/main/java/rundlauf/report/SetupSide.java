@@ -1,9 +1,12 @@
 package rundlauf.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rundlauf.bench.Setup;
 import rundlauf.compare.SetupResults;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.NormVerdict;
+import rundlauf.reduce.runout.Runout;
 import rundlauf.safety.Standing;
 
 /**
@@ -20,6 +23,13 @@ public record SetupSide(
     Standing standing,
     List<Saying> because,
     List<Saying> cautions) {
+  /** What norms say to its latest runout trial. */
+  public List<NormVerdict> verdicts() {
+    return latest.results().stream()
+        .flatMap(one -> one instanceof Runout runout ? runout.verdicts().stream() : Stream.empty())
+        .toList();
+  }
+
   public SetupSide {
     because = List.copyOf(because);
     cautions = List.copyOf(cautions);

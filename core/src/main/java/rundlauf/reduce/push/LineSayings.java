@@ -56,6 +56,7 @@ public record LineSayings(String stiffness, String play) {
     if (readings.indicator().limitOfError().isEmpty()) {
       advice.add(Saying.of("side-load-dial-limit-unknown", stiffness));
     }
+    readings.indicator().fromNorm().ifPresent(advice::add);
     if (readings.reference().isEmpty()) {
       advice.add(Saying.of("side-load-no-reference", stiffness));
     }
