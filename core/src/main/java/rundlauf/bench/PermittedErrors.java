@@ -21,6 +21,7 @@ import rundlauf.quantity.Unit;
 public record PermittedErrors(
     Indicator.Limit limitOfError, Quantity hysteresis, Quantity repeatability, Saying said) {
 
+  private static final String NUMBERS = "limit-of-error";
   static final String LARGE = "50 mm or more";
   static final String SMALL = "under 50 mm";
 
@@ -37,8 +38,8 @@ public record PermittedErrors(
       }
       return Optional.empty();
     }
-    if (s.has("limit-of-error")) {
-      throw Refused.at(s.place("limit-of-error"), "limits-said-twice");
+    if (s.has(NUMBERS)) {
+      throw Refused.at(s.place(NUMBERS), "limits-said-twice");
     }
     Quantity travel =
         range.orElseThrow(() -> Refused.at(s.place("range"), "range-of-dial-missing"));

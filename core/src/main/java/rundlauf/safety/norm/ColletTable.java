@@ -9,8 +9,8 @@ import rundlauf.quantity.Unit;
  * technical page. A test holds every row against {@code
  * cases/metrology/iso15488_collet_runout.csv}.
  */
-final class ColletTable {
-  static final List<Row> ROWS =
+public final class ColletTable {
+  public static final List<Row> ROWS =
       List.of(
           new Row(1, 1.6, 6, 10, 15, 6),
           new Row(1.6, 3, 10, 10, 15, 6),
@@ -35,15 +35,21 @@ final class ColletTable {
    * @param pinUnder how far an h6 mandrel may lie under its nominal diameter [um]; from memory: ISO
    *     286-2, tolerance grade 6, the largest of the sizes in the row
    */
-  record Row(
+  public record Row(
       double above, double upTo, double distance, double first, double second, double pinUnder) {
-    double test() {
+    /** Distance of the test [m]. */
+    public double test() {
       return Unit.MILLIMETRE.toSi(distance);
     }
 
     /** Largest runout of a class, 1 or 2 [m]. */
-    double limit(int grade) {
+    public double limit(int grade) {
       return Unit.MICROMETRE.toSi(grade == 1 ? first : second);
+    }
+
+    /** Largest bore of the row [m]. */
+    public double most() {
+      return Unit.MILLIMETRE.toSi(upTo);
     }
 
     double under() {
