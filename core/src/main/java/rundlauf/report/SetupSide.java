@@ -1,12 +1,10 @@
 package rundlauf.report;
 
 import java.util.List;
-import java.util.stream.Stream;
 import rundlauf.bench.Setup;
 import rundlauf.compare.SetupResults;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.NormVerdict;
-import rundlauf.reduce.runout.Runout;
 import rundlauf.safety.Standing;
 
 /**
@@ -15,6 +13,7 @@ import rundlauf.safety.Standing;
  * @param latest its latest result of each kind
  * @param standing whether its spindle may be powered
  * @param because why it is held; empty when it is not
+ * @param verdicts of the norms that speak of it, each by the latest trial that decides it
  * @param cautions of the setup itself and of its latest results, each once
  */
 public record SetupSide(
@@ -22,16 +21,11 @@ public record SetupSide(
     SetupResults latest,
     Standing standing,
     List<Saying> because,
+    List<NormVerdict> verdicts,
     List<Saying> cautions) {
-  /** What norms say to its latest runout trial. */
-  public List<NormVerdict> verdicts() {
-    return latest.results().stream()
-        .flatMap(one -> one instanceof Runout runout ? runout.verdicts().stream() : Stream.empty())
-        .toList();
-  }
-
   public SetupSide {
     because = List.copyOf(because);
+    verdicts = List.copyOf(verdicts);
     cautions = List.copyOf(cautions);
   }
 }

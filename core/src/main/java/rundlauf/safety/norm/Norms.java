@@ -1,15 +1,19 @@
 package rundlauf.safety.norm;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Setup;
 import rundlauf.bench.Spindle;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.Latest;
 import rundlauf.reduce.NormVerdict;
 import rundlauf.reduce.NormVerdict.Outcome;
+import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
 
 /** What the norms say to a runout trial on a setup of a bench. */
@@ -19,12 +23,39 @@ public final class Norms {
   /** The trial with its verdicts, each that is disproven a caution too. */
   public static Runout judged(Bench bench, Setup setup, Runout runout, OptionalDouble pin) {
     List<NormVerdict> verdicts = of(bench, setup, runout, pin);
-    List<Saying> cautions =
-        verdicts.stream()
-            .filter(verdict -> verdict.outcome() == Outcome.DISPROVEN)
-            .map(verdict -> verdict.said().get(0))
-            .toList();
-    return runout.withVerdicts(verdicts).withCautions(cautions);
+    return runout.withVerdicts(verdicts).withCautions(disproven(verdicts));
+  }
+
+  /** What is said of each that is disproven. */
+  public static List<Saying> disproven(List<NormVerdict> verdicts) {
+    return verdicts.stream()
+        .filter(verdict -> verdict.outcome() == Outcome.DISPROVEN)
+        .map(verdict -> verdict.said().get(0))
+        .toList();
+  }
+
+  /**
+   * The verdicts that count of several trials on one setup: of each norm the latest that is
+   * decided, else the latest.
+   *
+   * @param results in the order of their files; those without verdicts are passed over
+   * @return in the order in which the norms are first met
+   */
+  public static List<NormVerdict> latest(List<? extends Reduced> results) {
+    Map<List<String>, NormVerdict> counting = new LinkedHashMap<>();
+    for (Reduced result : Latest.inOrder(results)) {
+      if (result instanceof Runout runout) {
+        for (NormVerdict verdict : runout.verdicts()) {
+          counting.merge(List.of(verdict.norm(), verdict.about()), verdict, Norms::counting);
+        }
+      }
+    }
+    return List.copyOf(counting.values());
+  }
+
+  private static NormVerdict counting(NormVerdict before, NormVerdict next) {
+    boolean lost = next.outcome() == Outcome.NOT_DECIDED && before.outcome() != Outcome.NOT_DECIDED;
+    return lost ? before : next;
   }
 
   /**

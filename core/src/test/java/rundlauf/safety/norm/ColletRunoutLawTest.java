@@ -147,6 +147,25 @@ class ColletRunoutLawTest {
   }
 
   @Test
+  void ofSeveralTrialsTheLatestThatDecidesCounts() {
+    var bench = MadeCollet.bench(MadeCollet.spindle(Optional.empty()), collet(), List.of());
+    Runout told = Norms.judged(bench, MadeCollet.SETUP, read(20, 16, TWICE), PIN);
+    Runout open = Norms.judged(bench, MadeCollet.SETUP, read(20, 16, "0 0"), PIN);
+    assertThat(Norms.latest(List.of(told, open))).isEqualTo(told.verdicts());
+    assertThat(Norms.latest(List.of(open, told))).isEqualTo(told.verdicts());
+    assertThat(Norms.latest(List.of(open))).isEqualTo(open.verdicts());
+    assertThat(
+            Norms.latest(
+                List.of(MadeCollet.on(told, "2026-03-02"), MadeCollet.on(open, "2026-03-01"))))
+        .isEqualTo(told.verdicts());
+    Runout better = Norms.judged(bench, MadeCollet.SETUP, read(1.5, 16, TWICE), PIN);
+    assertThat(
+            Norms.latest(
+                List.of(MadeCollet.on(told, "2026-03-02"), MadeCollet.on(better, "2026-03-01"))))
+        .isEqualTo(told.verdicts());
+  }
+
+  @Test
   void aColletAtItsLimitIsSeldomCalledProvenOrDisproven() {
     atTheLimit(1, 60, TWICE);
   }

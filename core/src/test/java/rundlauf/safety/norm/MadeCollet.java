@@ -159,14 +159,17 @@ final class MadeCollet {
 
   /** The same with what was said of the pin. */
   static Runout onPin(Runout runout, String pin) {
-    var head =
-        new TrialHead(
-            runout.head().file(),
-            "runout",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Map.of("pin", pin));
+    return with(runout, Optional.empty(), Map.of("pin", pin));
+  }
+
+  /** The same with a date. */
+  static Runout on(Runout runout, String date) {
+    return with(runout, Optional.of(date), Map.of());
+  }
+
+  private static Runout with(Runout runout, Optional<String> date, Map<String, String> conditions) {
+    String file = runout.head().file();
+    var head = new TrialHead(file, "runout", Optional.empty(), date, Optional.empty(), conditions);
     return new Runout(
         head,
         runout.stations(),
@@ -175,6 +178,7 @@ final class MadeCollet {
         runout.nextClamping(),
         runout.parts(),
         runout.bestClocking(),
+        runout.verdicts(),
         runout.cautions(),
         runout.advice());
   }
