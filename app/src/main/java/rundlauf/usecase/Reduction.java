@@ -17,12 +17,14 @@ import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.AxialReduction;
 import rundlauf.reduce.growth.GrowthReduction;
+import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.runout.RunoutReduction;
 import rundlauf.reduce.sideload.SideLoadReduction;
 import rundlauf.reduce.speed.Speed;
 import rundlauf.reduce.speed.SpeedReduction;
 import rundlauf.safety.InspectionReduction;
 import rundlauf.safety.SetupCautions;
+import rundlauf.safety.norm.Norms;
 
 /** A trial as typed, understood and reduced by its kind, with the cautions of its setup. */
 final class Reduction {
@@ -32,8 +34,9 @@ final class Reduction {
     return switch (TrialKind.of(trial)) {
       case RUNOUT -> {
         var readings = RunoutReader.read(trial, bench);
+        Runout runout = RunoutReduction.reduce(readings, draws, work);
         yield cautioned(
-            RunoutReduction.reduce(readings, draws, work), bench, readings.gaugeDiameter());
+            judged(runout, bench, readings.gaugeDiameter()), bench, readings.gaugeDiameter());
       }
       case SIDE_LOAD -> {
         var readings = LoadReader.read(trial, bench);
@@ -57,6 +60,14 @@ final class Reduction {
         yield cautioned(InspectionReduction.reduce(readings), bench, OptionalDouble.empty());
       }
     };
+  }
+
+  /** With what the norms say to it, where its setup is known. */
+  private static Runout judged(Runout runout, Optional<Bench> bench, OptionalDouble pin) {
+    return bench
+        .flatMap(b -> runout.head().setup().flatMap(b::setup))
+        .map(setup -> Norms.judged(bench.orElseThrow(), setup, runout, pin))
+        .orElse(runout);
   }
 
   private static OptionalDouble pin(LoadReadings readings) {

@@ -48,6 +48,7 @@ public final class ComparisonDocument {
         "trials", () -> side.latest().results().forEach(r -> json.text(r.head().kind(), file(r))));
     json.object(
         "figures", () -> Trait.ALL.forEach(t -> json.figure(t.path(), t.of(side.latest()))));
+    VerdictList.write(json, side.verdicts());
     json.sayings("cautions", side.cautions());
   }
 

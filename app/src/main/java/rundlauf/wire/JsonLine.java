@@ -150,6 +150,11 @@ final class JsonLine {
     figure.dof().ifPresent(dof -> number("dof", dof));
   }
 
+  /** The sentence of a saying. */
+  String worded(Saying saying) {
+    return wording.apply(saying);
+  }
+
   /** Why something is not there, under {@code name}. */
   void why(String name, Saying why) {
     text(name, wording.apply(why));

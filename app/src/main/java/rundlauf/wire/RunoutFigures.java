@@ -24,6 +24,7 @@ final class RunoutFigures {
           json.figure("eccentricity", runout.nextClamping().eccentricity());
           json.figure("tir", runout.nextClamping().tir());
         });
+    VerdictList.write(json, runout.verdicts());
     return List.of();
   }
 

@@ -56,6 +56,7 @@ class SchemasAgreeTest {
           "span-reversed",
           "damping-out-of-range",
           "limits-of-error-fall",
+          "norm-without-row",
           "material-unknown",
           "job-narrower-than-cutter",
           "job-deeper-than-flutes");

@@ -6,6 +6,7 @@ import rundlauf.bench.Section.Bound;
 import rundlauf.quantity.Dimension;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
 
 /**
  * A dial or lever indicator, as its owner knows it.
@@ -18,6 +19,7 @@ import rundlauf.quantity.Refused;
  * @param repeatability as the maker or a certificate states it
  * @param tipRadius radius of a ball tip
  * @param angle between plunger and measured direction
+ * @param fromNorm that its limits are those a norm permits, where they are
  */
 public record Indicator(
     Optional<String> name,
@@ -27,7 +29,8 @@ public record Indicator(
     Optional<Quantity> hysteresis,
     Optional<Quantity> repeatability,
     Optional<Quantity> tipRadius,
-    Optional<Quantity> angle) {
+    Optional<Quantity> angle,
+    Optional<Saying> fromNorm) {
 
   /** Limits of error by the span they hold for; {@code range} for the whole range. */
   public record Limit(
@@ -37,7 +40,16 @@ public record Indicator(
       Quantity range) {}
 
   private static final String[] FIELDS = {
-    "division", "read-to", "limit-of-error", "hysteresis", "repeatability", "tip-radius", "angle"
+    "division",
+    "read-to",
+    "limit-of-error",
+    "hysteresis",
+    "repeatability",
+    "tip-radius",
+    "angle",
+    "norm",
+    "range",
+    "bezel"
   };
 
   /** An indicator described in a trial. */
@@ -53,16 +65,22 @@ public record Indicator(
   }
 
   private static Indicator of(Section s, Optional<String> name) {
-    Optional<Quantity> division = s.plain("division", Dimension.LENGTH, Bound.POSITIVE);
+    Quantity division =
+        s.plain("division", Dimension.LENGTH, Bound.POSITIVE)
+            .orElseThrow(() -> Refused.at(s.place("division"), "division-missing"));
+    Optional<PermittedErrors> permitted = PermittedErrors.of(s, division);
     return new Indicator(
         name,
-        division.orElseThrow(() -> Refused.at(s.place("division"), "division-missing")),
+        division,
         s.plain("read-to", Dimension.LENGTH, Bound.POSITIVE),
-        limit(s),
-        s.plain("hysteresis", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-        s.plain("repeatability", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+        limit(s).or(() -> permitted.map(PermittedErrors::limitOfError)),
+        s.plain("hysteresis", Dimension.LENGTH, Bound.NOT_NEGATIVE)
+            .or(() -> permitted.map(PermittedErrors::hysteresis)),
+        s.plain("repeatability", Dimension.LENGTH, Bound.NOT_NEGATIVE)
+            .or(() -> permitted.map(PermittedErrors::repeatability)),
         s.plain("tip-radius", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-        angle(s));
+        angle(s),
+        permitted.map(PermittedErrors::said));
   }
 
   private static Optional<Limit> limit(Section s) {

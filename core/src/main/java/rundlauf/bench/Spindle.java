@@ -18,6 +18,7 @@ import rundlauf.quantity.Refused;
  * @param control fixed, dial, pwm, voltage, drive
  * @param labelSpeed what its label says
  * @param nose how far the nut stands from the clamp
+ * @param rotorMass of everything that turns: rotor, shaft, nut and collet
  * @param notes as given
  */
 public record Spindle(
@@ -30,6 +31,7 @@ public record Spindle(
     Optional<String> control,
     Optional<Span> labelSpeed,
     Optional<Nose> nose,
+    Optional<Quantity> rotorMass,
     Optional<String> notes) {
 
   /** Voltage, and whether it alternates: ac or dc. */
@@ -48,6 +50,7 @@ public record Spindle(
     "control",
     "label-speed",
     "nose",
+    "rotor-mass",
     "notes"
   };
 
@@ -63,6 +66,7 @@ public record Spindle(
         s.word("control", "fixed", "dial", "pwm", "voltage", "drive"),
         Span.of(s, "label-speed", Dimension.FREQUENCY),
         s.section("nose", "to-mount", "clamped-at").map(Spindle::nose),
+        s.quantity("rotor-mass", Dimension.MASS, Bound.POSITIVE),
         s.text("notes"));
   }
 

@@ -1,6 +1,8 @@
 package rundlauf.character;
 
+import java.util.List;
 import java.util.Optional;
+import rundlauf.safety.norm.ColletTable;
 
 /**
  * How far a shank may lean that nobody has read at two stations.
@@ -11,16 +13,6 @@ import java.util.Optional;
  * direction is as likely. A chuck or a sleeve may lean farther.
  */
 final class PermittedTilt {
-  /** Diameter up to which the row holds, distance, and runout permitted (total) [m]. */
-  private static final double[][] TABLE = {
-    {1.6e-3, 6e-3, 15e-6},
-    {3e-3, 10e-3, 15e-6},
-    {6e-3, 16e-3, 15e-6},
-    {10e-3, 25e-3, 15e-6},
-    {18e-3, 40e-3, 20e-6},
-    {26e-3, 50e-3, 20e-6}
-  };
-
   /** Shanks are this near to their nominal size; our choice, wider than h6. */
   private static final double SAME_DIAMETER = 0.02e-3;
 
@@ -34,12 +26,12 @@ final class PermittedTilt {
    */
   static double component(Optional<Double> shank) {
     double diameter = shank.orElse(0.0);
-    double[] row = TABLE[TABLE.length - 1];
-    for (int i = TABLE.length - 1; i >= 0; i--) {
-      if (diameter <= TABLE[i][0] + SAME_DIAMETER) {
-        row = TABLE[i];
-      }
-    }
-    return row[2] / 2 / row[1] / Math.sqrt(Math.PI / 2);
+    List<ColletTable.Row> rows = ColletTable.ROWS;
+    ColletTable.Row row =
+        rows.stream()
+            .filter(r -> diameter <= r.most() + SAME_DIAMETER)
+            .findFirst()
+            .orElse(rows.get(rows.size() - 1));
+    return row.limit(2) / 2 / row.test() / Math.sqrt(Math.PI / 2);
   }
 }

@@ -65,7 +65,8 @@ record DialReader(IndicatorLimits limits, Quantity grid, double cosine) {
             times(indicator.hysteresis(), cosine),
             times(indicator.repeatability(), cosine),
             times(indicator.tipRadius(), 1),
-            indicator.angle());
+            indicator.angle(),
+            indicator.fromNorm());
     return new DialReader(limits, grid, cosine);
   }
 

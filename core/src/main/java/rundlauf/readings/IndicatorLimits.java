@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import rundlauf.quantity.Cause;
 import rundlauf.quantity.Measured;
 import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 
 /**
@@ -20,6 +21,7 @@ import rundlauf.quantity.Unit;
  * @param tipRadius radius of a ball tip
  * @param angle between plunger and measured direction, rad, with its limits; readings are already
  *     corrected by its cosine
+ * @param fromNorm that the limits are those a norm permits, where they are
  */
 public record IndicatorLimits(
     String record,
@@ -29,7 +31,30 @@ public record IndicatorLimits(
     OptionalDouble hysteresis,
     OptionalDouble repeatability,
     OptionalDouble tipRadius,
-    Optional<Quantity> angle) {
+    Optional<Quantity> angle,
+    Optional<Saying> fromNorm) {
+
+  /** Where the limits are the indicator's own. */
+  public IndicatorLimits(
+      String record,
+      double division,
+      double readTo,
+      Optional<LimitOfError> limitOfError,
+      OptionalDouble hysteresis,
+      OptionalDouble repeatability,
+      OptionalDouble tipRadius,
+      Optional<Quantity> angle) {
+    this(
+        record,
+        division,
+        readTo,
+        limitOfError,
+        hysteresis,
+        repeatability,
+        tipRadius,
+        angle,
+        Optional.empty());
+  }
 
   /**
    * What the limit of error does to a difference of two readings.

@@ -1,5 +1,7 @@
 package rundlauf.reduce;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,13 @@ public final class Latest {
   /** The latest of one kind of result. */
   public static <T extends Reduced> Optional<T> of(List<? extends Reduced> all, Class<T> kind) {
     return all.stream().filter(kind::isInstance).map(kind::cast).reduce(Latest::later);
+  }
+
+  /** All of them, earlier before later; of equal dates in their order, without date first. */
+  public static List<Reduced> inOrder(List<? extends Reduced> all) {
+    List<Reduced> sorted = new ArrayList<>(all);
+    sorted.sort(Comparator.comparing(one -> one.head().date().orElse("")));
+    return sorted;
   }
 
   /** Dates are written year first, so that their texts sort as they do. */

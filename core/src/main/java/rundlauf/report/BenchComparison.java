@@ -10,10 +10,12 @@ import rundlauf.bench.Setup;
 import rundlauf.compare.SetupResults;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.NormVerdict;
 import rundlauf.reduce.Reduced;
 import rundlauf.safety.Inspection;
 import rundlauf.safety.SetupCautions;
 import rundlauf.safety.Standing;
+import rundlauf.safety.norm.Norms;
 
 /**
  * Every setup of a bench side by side.
@@ -48,7 +50,9 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups) {
         cautions.addAll(one.cautions());
       }
     }
-    return new SetupSide(setup, latest, standing, because, List.copyOf(cautions));
+    List<NormVerdict> verdicts = Norms.latest(of(outcomes, setup.name()));
+    cautions.addAll(Norms.disproven(verdicts));
+    return new SetupSide(setup, latest, standing, because, verdicts, List.copyOf(cautions));
   }
 
   private static List<Reduced> of(List<Outcome> outcomes, String setup) {

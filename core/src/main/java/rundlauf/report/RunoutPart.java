@@ -43,6 +43,7 @@ final class RunoutPart {
     List<Block> blocks = new ArrayList<>();
     blocks.add(FigureTable.of(sheet, whole));
     blocks.addAll(PartsTable.blocks(sheet, runout));
+    VerdictTable.of(sheet, runout.verdicts()).ifPresent(blocks::add);
     blocks.add(sweeps(sheet, runout));
     addReasons(runout, blocks);
     List<Chart> turns = PolarCharts.of(sheet, runout);

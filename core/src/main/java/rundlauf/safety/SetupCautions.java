@@ -14,6 +14,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.safety.norm.ColletRange;
 
 /** What must be looked at in the way a setup is put together, before anything is measured. */
 public final class SetupCautions {
@@ -29,8 +30,9 @@ public final class SetupCautions {
   private SetupCautions() {}
 
   /**
-   * A shank its holder does not close on, a spindle that can turn faster than its cutter or its nut
-   * may, and a pin of another diameter than the shank.
+   * A shank its holder does not close on, a collet's bore or range that its size does not have, a
+   * spindle that can turn faster than its cutter or its nut may, and a pin of another diameter than
+   * the shank.
    *
    * @param pin diameter [m] of the pin that was measured on; empty when none was
    * @param top fastest speed measured [1/s]; empty when none was. The spindle's label counts too
@@ -49,6 +51,7 @@ public final class SetupCautions {
     if (holder.isPresent() && shank.isPresent()) {
       outside(holder.get(), shank.get()).ifPresent(cautions::add);
     }
+    holder.map(ColletRange::cautions).ifPresent(cautions::addAll);
     OptionalDouble fastest = fastest(bench.spindle(setup.spindle()), top);
     cutter
         .flatMap(c -> tooFast("cutter-too-fast", name(c), c.maxSpeed(), setup, fastest))

@@ -50,6 +50,7 @@ final class MadeBench {
         Optional.empty(),
         Optional.of(new Span(Quantity.exact(100, Unit.RPM), Quantity.exact(400, Unit.RPM))),
         Optional.of(new Spindle.Nose(nose, Optional.empty())),
+        Optional.empty(),
         Optional.empty());
   }
 

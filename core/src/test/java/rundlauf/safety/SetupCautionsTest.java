@@ -125,6 +125,7 @@ class SetupCautionsTest {
         Optional.empty(),
         Optional.of(new Span(rpm(6000), rpm(24_000))),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -1,8 +1,10 @@
 package rundlauf.render.plain;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rundlauf.compare.Comparison;
 import rundlauf.compare.Comparison.Verdict;
@@ -11,6 +13,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.NormVerdict;
 import rundlauf.render.Sentences;
 import rundlauf.report.BenchComparison;
 import rundlauf.report.SetupSide;
@@ -54,7 +57,32 @@ public final class ComparisonText {
         trait(sheet, found, trait);
       }
     }
+    norms(sheet, found);
     return sheet.text();
+  }
+
+  /** What norms say of each setup; nothing where none speaks. */
+  private static void norms(Sheet sheet, BenchComparison found) {
+    if (found.setups().stream().allMatch(side -> side.verdicts().isEmpty())) {
+      return;
+    }
+    sheet.heading("heading-norms");
+    Map<String, Set<String>> undecided = new LinkedHashMap<>();
+    for (SetupSide side : found.setups()) {
+      for (NormVerdict verdict : side.verdicts()) {
+        if (verdict.figure().known()) {
+          sheet.bullet(side.setup().name() + ": " + VerdictText.words(sheet, verdict));
+        } else {
+          undecided
+              .computeIfAbsent(verdict.norm(), norm -> new LinkedHashSet<>())
+              .add(side.setup().name());
+        }
+      }
+    }
+    undecided.forEach(
+        (norm, setups) ->
+            sheet.bullet(
+                sheet.word("norms-undecided", Arg.of(norm), Arg.list(List.copyOf(setups)))));
   }
 
   private static void cautions(Sheet sheet, BenchComparison found) {

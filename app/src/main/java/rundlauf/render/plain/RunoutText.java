@@ -28,6 +28,7 @@ final class RunoutText {
     }
     PartsText.write(sheet, runout);
     sheet.group("heading-next-clamping", List.of(), clampings(runout));
+    VerdictText.write(sheet, runout.verdicts());
     blame(sheet, runout);
   }
 

@@ -3,6 +3,7 @@ package rundlauf.cutting.prediction;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import rundlauf.bench.CutterMass;
 import rundlauf.cutting.Tool;
 import rundlauf.cutting.chip.ChipLoads;
 import rundlauf.cutting.deflection.Bending;
@@ -23,12 +24,6 @@ import rundlauf.quantity.Saying;
 final class CutOutcome {
   /** Angles of a turn that one draw of many is given; our choice (docs/methods/predict.md). */
   private static final int COARSE = 96;
-
-  /** From this modulus a cutter is taken as cemented carbide [Pa]; our choice. */
-  private static final double CARBIDE_FROM = 400e9;
-
-  /** Density of tool steel [kg/m3]; from memory. */
-  private static final double STEEL = 7_850;
 
   private final CutState state;
   private final boolean feedback;
@@ -174,7 +169,7 @@ final class CutOutcome {
   /** Force that the cutter's own mass off the axis makes [N]. */
   double unbalance() {
     var tool = state.held().tool();
-    double density = tool.modulus() >= CARBIDE_FROM ? Unbalance.CARBIDE : STEEL;
+    double density = CutterMass.density(tool.modulus());
     return Unbalance.force(
         Unbalance.mass(tool, density), state.held().setup().eccentricity(), state.cut().speed());
   }

@@ -1,12 +1,10 @@
 package rundlauf.cutting.surface;
 
+import rundlauf.bench.CutterMass;
 import rundlauf.cutting.Tool;
 
 /** Force of a mass that turns off its axis. */
 public final class Unbalance {
-  /** Density of cemented carbide with about 10 % cobalt [kg/m3]; from memory. */
-  public static final double CARBIDE = 14_500;
-
   private Unbalance() {}
 
   /**
@@ -29,9 +27,7 @@ public final class Unbalance {
    * @return [kg], of the model; what the collet holds is not in it
    */
   public static double mass(Tool tool, double density) {
-    double core = 0.8 * tool.diameter();
-    double flutes = core * core * tool.fluteLength();
-    double above = tool.shank() * tool.shank() * (tool.stickout() - tool.fluteLength());
-    return density * Math.PI / 4 * (flutes + above);
+    return CutterMass.inFront(
+        tool.diameter(), tool.fluteLength(), tool.shank(), tool.stickout(), density);
   }
 }

@@ -59,6 +59,7 @@ public record LineSayings(String stiffness, String play) {
     if (readings.stand().isEmpty()) {
       advice.add(Saying.of("stand-not-checked", stiffness));
     }
+    readings.indicator().fromNorm().ifPresent(advice::add);
     if (readings.reference().isEmpty()) {
       advice.add(Saying.of("side-load-no-reference", stiffness));
     }

@@ -1,6 +1,5 @@
 package rundlauf.reduce.runout;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.readings.TrialHead;
+import rundlauf.reduce.NormVerdict;
 import rundlauf.reduce.Reduced;
 
 /**
@@ -22,6 +22,7 @@ import rundlauf.reduce.Reduced;
  * @param nextClamping what the next clamping will be
  * @param parts what spindle, collet and shank add, at each station
  * @param bestClocking how to set collet and shank against the spindle
+ * @param verdicts what norms say to it; none where it stands alone
  */
 public record Runout(
     TrialHead head,
@@ -31,6 +32,7 @@ public record Runout(
     NextClamping nextClamping,
     List<Part> parts,
     BestClocking bestClocking,
+    List<NormVerdict> verdicts,
     List<Saying> cautions,
     List<Saying> advice)
     implements Reduced {
@@ -38,8 +40,33 @@ public record Runout(
   public Runout {
     stations = List.copyOf(stations);
     parts = List.copyOf(parts);
+    verdicts = List.copyOf(verdicts);
     cautions = List.copyOf(cautions);
     advice = List.copyOf(advice);
+  }
+
+  /** Before any norm was asked. */
+  public Runout(
+      TrialHead head,
+      List<Station> stations,
+      Axis axis,
+      Figure clampingScatter,
+      NextClamping nextClamping,
+      List<Part> parts,
+      BestClocking bestClocking,
+      List<Saying> cautions,
+      List<Saying> advice) {
+    this(
+        head,
+        stations,
+        axis,
+        clampingScatter,
+        nextClamping,
+        parts,
+        bestClocking,
+        List.of(),
+        cautions,
+        advice);
   }
 
   /** Where the parts were not looked for. */
@@ -83,8 +110,7 @@ public record Runout(
    * @param highSpot spindle angle at which the reading is highest [rad]
    * @param harmonics of order 2 and up that the readings bear
    * @param scatter sd of a reading about the fit
-   * @param curve the fitted curve's coefficients a0, a1, b1, a2, b2, … with their orders, for
-   *     drawing it
+   * @param curve the fitted curve's coefficients a0, a1, b1, a2, b2, … for drawing it
    * @param orders the harmonics fitted, 1 first
    * @param vector E = a1 + i b1; empty when only a swing was read
    * @param form roundness, and motion in step and out of step with the turning
@@ -145,7 +171,7 @@ public record Runout(
    */
   public record Axis(Figure tilt, Figure tiltHighSpot, Tip tip) {}
 
-  /** The axis at {@code distance} metres from the nut's face (empty when not given). */
+  /** The axis at {@code distance} [m] from the nut's face; empty when not given. */
   public record Tip(OptionalDouble distance, Figure tir, Figure eccentricity, Figure highSpot) {}
 
   /**
@@ -155,7 +181,6 @@ public record Runout(
    * @param clamped what it was taken from
    */
   public record NextClamping(OptionalDouble at, Figure eccentricity, Figure tir, Clamped clamped) {
-    /** Where there is nothing to carry to another height. */
     public NextClamping(OptionalDouble at, Figure eccentricity, Figure tir) {
       this(at, eccentricity, tir, new Clamped(List.of(), List.of(), List.of()));
     }
@@ -166,8 +191,8 @@ public record Runout(
    *
    * @param offsets E at {@code nextClamping.at}, one a clamping; none where only swings were read
    * @param tilts T, one for each of them; none where one station cannot tell
-   * @param stations E at one station, of more clampings than bear a tilt: what their scatter is
-   *     taken from; none: from {@code offsets}
+   * @param stations E at one station, of more clampings than bear a tilt, for their scatter; none:
+   *     {@code offsets}
    * @param scatter sd of one component between clampings [m], draw by draw, where clampings of
    *     other clock angles tell it and these do not
    */
@@ -195,38 +220,20 @@ public record Runout(
 
   @Override
   public Map<String, Figure> figures() {
-    Map<String, Figure> all = new LinkedHashMap<>();
-    for (int i = 0; i < stations.size(); i++) {
-      Station s = stations.get(i);
-      String at = "stations[" + i + "].";
-      all.put(at + "swing", s.swing());
-      all.put(at + "tir", s.tir());
-      all.put(at + "eccentricity", s.eccentricity());
-      all.put(at + "highSpot", s.highSpot());
-      all.put(at + "scatter", s.scatter());
-      all.put(at + "synchronous", s.form().synchronous());
-      all.put(at + "asynchronous", s.form().asynchronous());
-      s.form().roundness().forEach((circle, f) -> all.put(at + "roundness." + circle, f));
-    }
-    all.put("axis.tilt", axis.tilt());
-    all.put("axis.tiltHighSpot", axis.tiltHighSpot());
-    all.put("axis.tip.tir", axis.tip().tir());
-    all.put("axis.tip.eccentricity", axis.tip().eccentricity());
-    all.put("axis.tip.highSpot", axis.tip().highSpot());
-    for (int i = 0; i < parts.size(); i++) {
-      all.put("parts[" + i + "].eccentricity", parts.get(i).eccentricity());
-      all.put("parts[" + i + "].highSpot", parts.get(i).highSpot());
-    }
-    all.put("clampingScatter", clampingScatter);
-    all.put("bestClocking.tir", bestClocking.tir());
-    all.put("bestClocking.insteadOf", bestClocking.insteadOf());
-    all.put("nextClamping.eccentricity", nextClamping.eccentricity());
-    all.put("nextClamping.tir", nextClamping.tir());
-    return all;
+    return RunoutPaths.of(this);
   }
 
   @Override
   public Runout withCautions(List<Saying> more) {
+    return with(verdicts, Reduced.joined(more, cautions));
+  }
+
+  /** The same with what the norms say to it. */
+  public Runout withVerdicts(List<NormVerdict> reached) {
+    return with(reached, cautions);
+  }
+
+  private Runout with(List<NormVerdict> reached, List<Saying> said) {
     return new Runout(
         head,
         stations,
@@ -235,7 +242,8 @@ public record Runout(
         nextClamping,
         parts,
         bestClocking,
-        Reduced.joined(more, cautions),
+        reached,
+        said,
         advice);
   }
 }

@@ -32,6 +32,7 @@ final class RunoutAdvice {
     if (trial.indicator().limitOfError().isEmpty()) {
       advice.add(Saying.of("limit-of-error-not-stated", "indicator"));
     }
+    trial.indicator().fromNorm().ifPresent(advice::add);
     positions(advice, trial);
     if (trial.sweeps().stream().noneMatch(RunoutCautions::closed)
         && trial.sweeps().stream().anyMatch(s -> s.swing().isEmpty())) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rundlauf.CaseTable;
+import rundlauf.bench.CutterMass;
 import rundlauf.cutting.Materials;
 import rundlauf.cutting.SmallestChip;
 import rundlauf.cutting.Tool;
@@ -111,7 +112,7 @@ class SurfaceCaseTest {
     assertThat(Unbalance.force(0.01, 20e-6, 800)).isCloseTo(4 * 1.263309, within(1e-5));
     Tool tool = new Tool(3e-3, 2, 0, 10e-3, 20e-3, 3e-3, 580e9);
     // source: recomputed: 14 500 kg/m3 * pi/4 * (2.4^2 * 10 + 3^2 * 10) mm3
-    assertThat(Unbalance.mass(tool, Unbalance.CARBIDE) * 1e3).isCloseTo(1.68091, within(1e-5));
+    assertThat(Unbalance.mass(tool, CutterMass.CARBIDE) * 1e3).isCloseTo(1.68091, within(1e-5));
   }
 
   private static ForceTurn turn(Samples z, ToothLoad... teeth) {

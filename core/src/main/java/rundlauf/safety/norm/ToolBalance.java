@@ -1,0 +1,117 @@
+package rundlauf.safety.norm;
+
+import java.util.List;
+import java.util.Optional;
+import rundlauf.bench.Cutter;
+import rundlauf.bench.CutterMass;
+import rundlauf.bench.Setup;
+import rundlauf.bench.Span;
+import rundlauf.bench.Spindle;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Drawn;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Measured;
+import rundlauf.quantity.Missing;
+import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.reduce.NormVerdict;
+import rundlauf.reduce.runout.Runout;
+
+/**
+ * Whether what a tool off the axis adds leaves the spindle within the balance grade of machine-tool
+ * drives. What the spindle itself brings is not measured here, so this is no grade of it.
+ */
+final class ToolBalance {
+  static final String NORM = "ISO 21940-11 G2.5";
+
+  /**
+   * Of machine-tool drives [m/s]; ISO 1940-1's table of grades, as quoted in a text on balancing.
+   */
+  private static final double GRADE = 2.5e-3;
+
+  private ToolBalance() {}
+
+  /**
+   * The verdict: what the tool adds as a specific unbalance, {@code m_tool e / m_rotor}, against
+   * {@code e_per = G / (2 π n)} at the fastest speed of the label.
+   *
+   * @param cutter as it stands in the setup
+   * @return not decided where the mass of all that turns, the label's speed, the cutter's sizes or
+   *     the eccentricity is not known
+   * @see "ISO 21940-11, as quoted in a text on balancing; docs/methods/norms.md"
+   */
+  static NormVerdict of(Spindle spindle, Setup setup, Cutter cutter, Runout runout) {
+    Optional<Quantity> top = spindle.labelSpeed().map(Span::max);
+    Optional<Saying> none = Optional.empty();
+    Optional<Saying> lacking =
+        none.or(() -> absent(spindle.rotorMass(), "norm-balance-no-rotor-mass", spindle.name()))
+            .or(() -> absent(top, "norm-balance-no-speed", spindle.name()))
+            .or(() -> absent(mass(setup, cutter), "norm-balance-no-cutter", cutter.name()));
+    Figure eccentricity = eccentricity(runout);
+    if (lacking.isEmpty() && eccentricity instanceof Missing missing) {
+      lacking = Optional.of(missing.why());
+    }
+    if (lacking.isPresent()) {
+      Figure limit = new Missing(Unit.MICROMETRE, lacking.get());
+      return Verdicts.undecided(
+          NORM, spindle.name(), limit, Unit.MICROMETRE, List.of(lacking.get()));
+    }
+    // A rotor as light as its limits allow: the tool weighs most against it.
+    Quantity rotor = spindle.rotorMass().orElseThrow();
+    double share = mass(setup, cutter).orElseThrow() / (rotor.si() - rotor.halfWidth());
+    double fastest = top.orElseThrow().si();
+    Saying tool =
+        Saying.of("norm-balance-of-tool", NORM, Arg.of(cutter.name()), Arg.of(fastest, Unit.RPM));
+    return Verdicts.decided(
+        NORM, spindle.name(), permitted(fastest), scaled(eccentricity, share), List.of(tool));
+  }
+
+  /**
+   * Largest specific unbalance of the grade.
+   *
+   * @param speed turns per second, over 0
+   * @return e_per [m], equal to a residual unbalance over the rotor's mass
+   * @see "ISO 21940-11: e_per Ω = G"
+   */
+  static double permitted(double speed) {
+    return GRADE / (2 * Math.PI * speed);
+  }
+
+  private static Optional<Saying> absent(Optional<?> value, String code, String name) {
+    return value.isPresent()
+        ? Optional.empty()
+        : Optional.of(new Saying(code, NORM, List.of(Arg.of(name))));
+  }
+
+  /** Where the tool will stand when it is clamped next, else where it stood. */
+  private static Figure eccentricity(Runout runout) {
+    Figure next = runout.nextClamping().eccentricity();
+    return next.known() ? next : runout.axis().tip().eccentricity();
+  }
+
+  private static Optional<Double> mass(Setup setup, Cutter cutter) {
+    Optional<Quantity> stickout = setup.stickout().or(cutter::stickout);
+    boolean known =
+        stickout.isPresent()
+            && cutter.diameter().isPresent()
+            && cutter.shank().isPresent()
+            && cutter.fluteLength().isPresent()
+            && cutter.modulus().isPresent();
+    return known
+        ? Optional.of(
+            CutterMass.inFront(
+                cutter.diameter().get().si(),
+                cutter.fluteLength().get().si(),
+                cutter.shank().get().si(),
+                stickout.get().si(),
+                CutterMass.density(cutter.modulus().get().si())))
+        : Optional.empty();
+  }
+
+  private static Figure scaled(Figure figure, double factor) {
+    return figure instanceof Drawn drawn
+        ? drawn.times(factor)
+        : Measured.through(v -> factor * v[0], figure.unit(), (Measured) figure);
+  }
+}
