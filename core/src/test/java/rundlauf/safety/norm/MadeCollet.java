@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Cutter;
 import rundlauf.bench.Holder;
@@ -50,7 +51,8 @@ final class MadeCollet {
     return Quantity.exact(Unit.MILLIMETRE.toSi(value), Unit.MILLIMETRE);
   }
 
-  static Holder collet(String kind, String system, Double bore, String grade) {
+  static Holder collet(
+      String kind, @Nullable String system, @Nullable Double bore, @Nullable String grade) {
     return new Holder(
         "made collet",
         Optional.of(kind),
