@@ -61,10 +61,41 @@ final class ToolBalance {
     Quantity rotor = spindle.rotorMass().orElseThrow();
     double share = mass(setup, cutter).orElseThrow() / (rotor.si() - rotor.halfWidth());
     double fastest = top.orElseThrow().si();
-    Saying tool =
-        Saying.of("norm-balance-of-tool", NORM, Arg.of(cutter.name()), Arg.of(fastest, Unit.RPM));
-    return Verdicts.decided(
-        NORM, spindle.name(), permitted(fastest), scaled(eccentricity, share), List.of(tool));
+    Figure added = scaled(eccentricity, share);
+    double limit = permitted(fastest);
+    double within = Conformity.probabilityWithin(added, limit);
+    List<Saying> said =
+        List.of(
+            words(within, cutter.name(), spindle.name()),
+            Saying.of("norm-balance-of-tool", NORM, Arg.of(fastest, Unit.RPM)));
+    return Verdicts.decided(NORM, spindle.name(), limit, added, within, said);
+  }
+
+  /** Of the tool's share, which alone was judged: the spindle's own is not known. */
+  private static Saying words(double within, String cutter, String spindle) {
+    return switch (Conformity.outcome(within)) {
+      case PROVEN ->
+          Saying.of(
+              "norm-balance-proven",
+              NORM,
+              Arg.of(cutter),
+              Arg.of(spindle),
+              Verdicts.atLeast(within));
+      case DISPROVEN ->
+          Saying.of(
+              "norm-balance-disproven",
+              NORM,
+              Arg.of(cutter),
+              Arg.of(spindle),
+              Verdicts.atLeast(1 - within));
+      default ->
+          Saying.of(
+              "norm-balance-not-proven",
+              NORM,
+              Arg.of(cutter),
+              Arg.of(spindle),
+              Arg.of(Math.round(100 * within)));
+    };
   }
 
   /**

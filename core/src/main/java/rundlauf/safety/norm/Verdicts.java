@@ -30,13 +30,19 @@ final class Verdicts {
     List<Saying> said = new ArrayList<>();
     said.add(words(outcome, norm, about, within));
     said.addAll(beside);
+    return decided(norm, about, limit, figure, within, said);
+  }
+
+  /** The same in words of its own. */
+  static NormVerdict decided(
+      String norm, String about, double limit, Figure figure, double within, List<Saying> said) {
     return new NormVerdict(
         norm,
         about,
         Measured.exact(limit, figure.unit()),
         figure,
         OptionalDouble.of(within),
-        outcome,
+        Conformity.outcome(within),
         said);
   }
 
@@ -56,7 +62,7 @@ final class Verdicts {
   }
 
   /** Whole percents that the probability reaches, 99 at the most: certainty is not to be had. */
-  private static Arg atLeast(double probability) {
+  static Arg atLeast(double probability) {
     return Arg.of((long) Math.min(99, Math.floor(100 * probability)));
   }
 

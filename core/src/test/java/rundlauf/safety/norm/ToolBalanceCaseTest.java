@@ -41,7 +41,7 @@ class ToolBalanceCaseTest {
     assertThat(verdict.limit().value()).isCloseTo(0.99472e-6, within(1e-11));
     assertThat(verdict.norm()).isEqualTo("ISO 21940-11 G2.5");
     assertThat(verdict.outcome()).isEqualTo(Outcome.PROVEN);
-    assertThat(codes(verdict)).containsExactly("norm-proven", "norm-balance-of-tool");
+    assertThat(codes(verdict)).containsExactly("norm-balance-proven", "norm-balance-of-tool");
   }
 
   @Test
