@@ -10,10 +10,12 @@ import rundlauf.quantity.Format;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.readings.GrowthReadings;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.TrialHead;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
+import rundlauf.reduce.growth.Growth;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.sideload.SideLoad;
 
@@ -59,6 +61,9 @@ final class Fairness {
     if (a instanceof Axial first && b instanceof Axial second) {
       stated(all, a, b, "nut", TORQUE);
       foot(all, first.readings(), second.readings());
+    }
+    if (a instanceof Growth first && b instanceof Growth second) {
+      add(all, "reference", first.readings(), second.readings(), GrowthReadings::reference, 0);
     }
     return all;
   }

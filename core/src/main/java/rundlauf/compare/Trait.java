@@ -50,6 +50,8 @@ public record Trait(String kind, String path, Unit unit, Good good) {
           push("side-load", "shares.frame.compliance", Unit.MICROMETRE_PER_NEWTON, Good.SMALLER),
           push("axial", "endPlay", Unit.MICROMETRE, Good.SMALLER),
           push("axial", "axialStiffness", Unit.NEWTON_PER_MICROMETRE, Good.LARGER),
+          new Trait("growth", "growth", Unit.MICROMETRE, Good.NEITHER),
+          new Trait("growth", "settledAfter", Unit.MINUTE, Good.SMALLER),
           new Trait("speed", "usable.min", Unit.RPM, Good.NEITHER),
           new Trait("speed", "usable.max", Unit.RPM, Good.NEITHER),
           new Trait("speed", "droop", Unit.RPM_PER_WATT, Good.SMALLER));
