@@ -98,6 +98,7 @@ public final class GrowthReduction {
     if (readings.indicator().limitOfError().isEmpty()) {
       advice.add(Saying.of("side-load-dial-limit-unknown", "growth"));
     }
+    readings.indicator().fromNorm().ifPresent(advice::add);
     if (readings.reference().isEmpty()) {
       advice.add(Saying.of("growth-no-reference", "growth"));
     }

@@ -8,6 +8,7 @@ import static rundlauf.reduce.growth.WarmingNose.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import rundlauf.quantity.Missing;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.GrowthReadings;
 import rundlauf.readings.GrowthReadings.Point;
+import rundlauf.readings.IndicatorLimits;
 
 class GrowthReductionCaseTest {
   private static final double MINUTE = 60;
@@ -114,6 +116,28 @@ class GrowthReductionCaseTest {
     points.forEach(p -> level.add(new Point(p.time(), p.reading(), OptionalDouble.of(20.1), 1)));
     assertThat(((Missing) reduce(readings(1e-9, level)).perKelvin()).why().code())
         .isEqualTo("growth-not-warmer");
+  }
+
+  @Test
+  void limitsTakenFromANormAreSaid() {
+    GrowthReadings bare = readings(1e-9, made(40e-6, 8 * MINUTE, 2 * MINUTE, 25));
+    IndicatorLimits dial = bare.indicator();
+    var ofNorm =
+        new IndicatorLimits(
+            dial.record(),
+            dial.division(),
+            dial.readTo(),
+            dial.limitOfError(),
+            dial.hysteresis(),
+            dial.repeatability(),
+            dial.tipRadius(),
+            dial.angle(),
+            Optional.of(Saying.of("of-a-norm", "indicator")));
+    Growth found =
+        reduce(
+            new GrowthReadings(
+                bare.head(), ofNorm, bare.reference(), bare.warmedBefore(), bare.points()));
+    assertThat(codes(found.advice())).contains("of-a-norm");
   }
 
   @Test
