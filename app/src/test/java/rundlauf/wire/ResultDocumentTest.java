@@ -43,6 +43,7 @@ class ResultDocumentTest {
             "clampingScatter",
             "bestClocking",
             "nextClamping",
+            "verdicts",
             "budget",
             "cautions",
             "advice");

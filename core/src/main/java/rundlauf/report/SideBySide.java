@@ -14,51 +14,59 @@ import rundlauf.reduce.sideload.SideLoad;
 import rundlauf.reduce.speed.Speed;
 import rundlauf.report.Table.Row;
 
-/** Every setup of the bench in one table. */
+/** Every setup of the bench, as it turns and as it is pushed. */
 final class SideBySide {
   /** A figure of the last trial of its kind. */
   private record Trait(String code, String kind, Function<Reduced, Optional<Figure>> of) {}
 
-  private static final List<Trait> TRAITS =
+  private static final List<Trait> TURNED =
       List.of(
           new Trait("report-trait-tir-read", "runout", runout(SideBySide::readTir)),
           new Trait("report-trait-tir-tip", "runout", runout(r -> r.axis().tip().tir())),
           new Trait("report-trait-tir-next", "runout", runout(r -> r.nextClamping().tir())),
-          new Trait("report-trait-tir-clocked", "runout", runout(r -> r.bestClocking().tir())),
+          new Trait("report-trait-tir-clocked", "runout", runout(r -> r.bestClocking().tir())));
+
+  private static final List<Trait> PUSHED =
+      List.of(
           new Trait("report-trait-stiffness", "side-load", sideLoad(SideLoad::stiffness)),
           new Trait("report-trait-play", "side-load", sideLoad(SideLoad::play)),
-          new Trait("report-trait-end-play", "axial", axial(Axial::endPlay)),
           new Trait("report-trait-axial", "axial", axial(Axial::axialStiffness)),
+          new Trait("report-trait-end-play", "axial", axial(Axial::endPlay)),
           new Trait("report-trait-slowest", "speed", speed(Speed::usableMin)),
           new Trait("report-trait-fastest", "speed", speed(Speed::usableMax)));
 
   private SideBySide() {}
 
   static Section section(BenchResults results, List<Sheet> sheets) {
+    Block turned = table("report-side-by-side-turned", TURNED, results, sheets);
+    Block pushed = table("report-side-by-side-pushed", PUSHED, results, sheets);
+    Saying how = Saying.of("report-side-by-side-how", "");
+    return Section.of(
+        "side-by-side",
+        Saying.of("report-side-by-side", ""),
+        List.of(Remarks.of(Remarks.Tone.NOTE, List.of(how)), turned, pushed));
+  }
+
+  private static Block table(
+      String caption, List<Trait> traits, BenchResults results, List<Sheet> sheets) {
     List<Cell> columns = new ArrayList<>();
     columns.add(Table.heading("report-column-setup"));
     columns.add(Table.heading("report-column-state"));
-    for (Trait trait : TRAITS) {
-      columns.add(Table.heading(trait.code()));
-    }
+    traits.forEach(trait -> columns.add(Table.heading(trait.code())));
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < results.bench().setups().size(); i++) {
-      rows.add(row(results, sheets, i));
+      rows.add(row(results, sheets, i, traits));
     }
-    Saying caption = Saying.of("report-side-by-side-caption", "");
-    Block table = Table.of(caption, columns, rows, Table.Kind.FIGURES);
-    return Section.of("side-by-side", Saying.of("report-side-by-side", ""), List.of(table));
+    return Table.of(Saying.of(caption, ""), columns, rows, Table.Kind.FIGURES);
   }
 
-  private static Row row(BenchResults results, List<Sheet> sheets, int number) {
+  private static Row row(BenchResults results, List<Sheet> sheets, int number, List<Trait> traits) {
     var setup = results.bench().setups().get(number);
     List<Sheet> own = SetupSection.sheetsOf(setup.name(), sheets);
     List<Cell> cells = new ArrayList<>();
     cells.add(SetupSection.link(setup.name(), number));
     cells.add(state(results, sheets, setup.spindle()));
-    for (Trait trait : TRAITS) {
-      cells.add(cell(trait, own));
-    }
+    traits.forEach(trait -> cells.add(cell(trait, own)));
     return new Row("", cells);
   }
 

@@ -111,8 +111,13 @@ class BenchReportTest {
     return report.sections().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
   }
 
+  /** Of the setups as they turn. */
   private static List<Cell> row(Report report, int number) {
-    return ((Table) part(report, "side-by-side").blocks().get(0)).rows().get(number).cells();
+    return row(report, 1, number);
+  }
+
+  private static List<Cell> row(Report report, int block, int number) {
+    return ((Table) part(report, "side-by-side").blocks().get(block)).rows().get(number).cells();
   }
 
   @Test
@@ -147,12 +152,12 @@ class BenchReportTest {
     Refused because = Refused.at(Place.NOWHERE, "no-rows");
     outcomes.add(new Outcome.Unusable(trial(refused), refused.setup(), because));
     Report report = report("The inlay corner");
-    Cell fastest = row(report, 2).get(11);
+    Cell fastest = row(report, 2, 2).get(7);
     assertThat(fastest).isInstanceOf(Cell.Shown.class);
     assertThat(((Cell.Shown) fastest).figure().value()).isEqualTo(200);
-    assertThat(row(report, 2).get(10))
+    assertThat(row(report, 2, 2).get(6))
         .isEqualTo(new Cell.Link(Saying.of("report-cannot-be-had", ""), "trial-2"));
-    assertThat(row(report, 0).get(11))
+    assertThat(row(report, 2, 0).get(7))
         .isEqualTo(new Cell.Said(Saying.of("report-not-measured", "")));
   }
 
