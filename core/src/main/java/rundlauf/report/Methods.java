@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
+import rundlauf.reduce.runout.Runout;
 
 /** How the figures of each kind of trial were made, in short, with the page that tells it all. */
 final class Methods {
@@ -28,6 +29,9 @@ final class Methods {
   static Section section(List<Sheet> sheets, boolean planned) {
     Set<String> kinds = new LinkedHashSet<>();
     sheets.forEach(s -> kinds.add(s.kind()));
+    if (sheets.stream().anyMatch(Methods::judged)) {
+      kinds.add("norms");
+    }
     kinds.add("compare");
     if (planned) {
       kinds.addAll(List.of("character", "predict", "plan"));
@@ -43,5 +47,12 @@ final class Methods {
     }
     Block intro = Remarks.of(Remarks.Tone.NOTE, List.of(Saying.of("report-methods-intro", "")));
     return new Section(SECTION, Saying.of("report-methods", ""), List.of(intro), parts);
+  }
+
+  private static boolean judged(Sheet sheet) {
+    return sheet
+        .reduced()
+        .filter(r -> r instanceof Runout runout && !runout.verdicts().isEmpty())
+        .isPresent();
   }
 }
