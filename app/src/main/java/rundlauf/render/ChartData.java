@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import rundlauf.readings.LoadReadings;
+import rundlauf.reduce.sideload.Shares;
 import rundlauf.report.Card;
 import rundlauf.report.Chart;
 import rundlauf.report.ClockingDial;
@@ -16,6 +17,7 @@ import rundlauf.report.ComplianceRose;
 import rundlauf.report.Report;
 import rundlauf.report.RoundnessCircles;
 import rundlauf.report.Section;
+import rundlauf.report.ShareBars;
 
 /** The charts of a report as data for the page's script: the same digits as in their tables. */
 final class ChartData {
@@ -82,6 +84,8 @@ final class ChartData {
     } else if (chart instanceof RoundnessCircles circles) {
       name(node.put("kind", "roundness"), "profile", "zone");
       round.roundness(node, circles);
+    } else if (chart instanceof ShareBars bars) {
+      shares(node.put("kind", "shares"), bars);
     } else if (chart instanceof ComplianceRose rose) {
       name(node.put("kind", "rose"), "compliance", "band", "pushes");
       round.rose(node, rose);
@@ -148,6 +152,24 @@ final class ChartData {
       one.set("u", number(bar.u(), chart.u()));
       one.set("share", number(bar.share(), chart.share()));
     }
+  }
+
+  private void shares(ObjectNode node, ShareBars chart) {
+    name(node, "share-axis", "whole");
+    node.put("whole", chart.whole());
+    ArrayNode bars = node.putArray("shares");
+    for (ShareBars.Bar bar : chart.bars()) {
+      ObjectNode one = bars.addObject().put("name", words.say(bar.name()));
+      one.put("bound", bar.bound().map(this::bound).orElse(""));
+      one.put("least", bar.bound().filter(Shares.Bound.AT_LEAST::equals).isPresent());
+      one.set("share", number(bar.share(), chart.share()));
+      one.set("low", number(bar.low(), chart.share()));
+      one.set("high", number(bar.high(), chart.share()));
+    }
+  }
+
+  private String bound(Shares.Bound bound) {
+    return words.word(bound == Shares.Bound.AT_LEAST ? "bound-at-least" : "bound-at-most");
   }
 
   private void forces(ObjectNode node, Chart.Forces chart) {

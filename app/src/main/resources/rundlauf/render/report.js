@@ -255,6 +255,42 @@
       data: c.bars.map((b) => b.u) }],
   });
 
+  // From the load to the foot; where no share is only a limit, first the whole parted among them.
+  const shares = (c) => {
+    const names = [...(c.whole ? [c.words.whole] : []), ...c.shares.map((s) => s.name)];
+    const stroke1 = (x1, y1, x2, y2) => ({ type: "line", shape: { x1, y1, x2, y2 }, style: { stroke: colour("ink"), lineWidth: 1.5 } });
+    const box = (api, from, to, row, style) => {
+      const [x, y] = api.coord([from, row]);
+      return { type: "rect", shape: { x, y: y - 7, width: api.coord([to, row])[0] - x, height: 14 }, style };
+    };
+    const filled = { fill: colour("bar"), stroke: colour("ink"), lineWidth: 1 };
+    const hollow = { fill: "none", stroke: colour("ink"), lineWidth: 1.5, lineDash: [5, 3] };
+    const parted = (api) => {
+      let from = 0;
+      return c.shares.map((s, i) => box(api, from, from += s.share, 0, i % 2 ? { ...filled, fill: colour("sheet") } : filled));
+    };
+    const drawnRow = (api, s, row) => {
+      const [low, y] = api.coord([s.low, row]);
+      const [high] = api.coord([s.high, row]);
+      const [end] = api.coord([s.share, row]);
+      const arrow = { type: "polygon", shape: { points: [[end, y - 10], [end + 12, y], [end, y + 10]] }, style: filled };
+      return [box(api, 0, s.share, row, s.bound && !s.least ? hollow : filled), ...(s.least ? [arrow] : []),
+        stroke1(low, y, high, y), stroke1(low, y - 5, low, y + 5), stroke1(high, y - 5, high, y + 5),
+        { type: "text", style: { text: (s.bound + " " + s.share + " %").trim(), x: Math.max(high, end + (s.least ? 12 : 0)) + 8, y,
+          verticalAlign: "middle", fill: colour("ink"), font: "12px system-ui, Liberation Sans, DejaVu Sans, sans-serif" } }];
+    };
+    return {
+      ...base(),
+      grid: { left: 8, right: 92, top: 8, bottom: 44 },
+      xAxis: axis(c.words["share-axis"], { min: 0, max: 100, interval: 25, scale: false }),
+      yAxis: { type: "category", inverse: true, data: names, axisTick: { show: false }, z: 4,
+        axisLine: { lineStyle: { color: colour("soft") } },
+        axisLabel: { color: colour("ink"), inside: true, interval: 0, verticalAlign: "bottom", padding: [0, 0, 12, 0] } },
+      series: [{ type: "custom", silent: true, data: [[0, 0]], encode: { x: -1, y: -1 }, renderItem: (params, api) => ({ type: "group",
+        children: [...(c.whole ? parted(api) : []), ...c.shares.flatMap((s, i) => drawnRow(api, s, c.whole ? i + 1 : i))] }) }],
+    };
+  };
+
   const forces = (c) => {
     const types = ["dashed", "dotted", [8, 3, 2, 3]];
     const last = c.rows.length - 1;
@@ -291,9 +327,9 @@
     ],
   });
 
-  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose, ring };
+  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose, ring, shares };
 
-  const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : rows[c.kind] ? keyed(c, width).height : 0);
+  const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : c.kind === "shares" ? 60 + 48 * (c.shares.length + (c.whole ? 1 : 0)) : rows[c.kind] ? keyed(c, width).height : 0);
 
   // On paper a chart has a size of its own: the page's width is not known before it is printed.
   const onPaper = (c) => {

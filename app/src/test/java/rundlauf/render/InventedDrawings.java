@@ -73,9 +73,26 @@ final class InventedDrawings {
         axis(125, 0.52),
         List.of(),
         List.of(),
-        Shares.none(List.of()),
+        shares(),
         List.of(Saying.of("side-load-no-contact", "")),
         List.of(push(0, 2.8), push(60, 3.0), push(120, 1.95)));
+  }
+
+  private static Shares shares() {
+    return new Shares(
+        List.of(
+            share("shank", 0.16, Optional.empty()),
+            share("collet+bearings", 0.31, Optional.of(Shares.Bound.AT_LEAST)),
+            share("mount", 0.53, Optional.of(Shares.Bound.AT_MOST))),
+        List.of());
+  }
+
+  private static Shares.Share share(String joint, double share, Optional<Shares.Bound> bound) {
+    return new Shares.Share(
+        joint,
+        drawn(share * 3e-6, 1e-7, Unit.MICROMETRE_PER_NEWTON),
+        drawn(share, 0.03, Unit.ONE),
+        bound);
   }
 
   private static Compliances.Axis axis(double degrees, double stiffness) {

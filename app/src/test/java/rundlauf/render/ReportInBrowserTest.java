@@ -102,7 +102,7 @@ class ReportInBrowserTest {
   void everyChartIsDrawnAndNamed() {
     browser.show(page, DESK, false);
     assertThat(strings("return [...document.querySelectorAll('.chart')].map(c => c.id)"))
-        .hasSize(21);
+        .hasSize(22);
     assertThat(
             strings(
                 "return [...document.querySelectorAll('.plot')].filter(p => {"
@@ -138,7 +138,7 @@ class ReportInBrowserTest {
     browser.show(page, DESK, false);
     String data = (String) browser.ask("return document.getElementById('charts').textContent");
     JsonNode charts = new ObjectMapper().readTree(data);
-    assertThat(charts).hasSize(22);
+    assertThat(charts).hasSize(23);
     for (JsonNode chart : charts) {
       List<BigDecimal> told = numbersOfTable(chart.get("id").asText());
       assertThat(told).as(chart.get("id").asText()).containsAll(readings(chart)).isNotEmpty();
@@ -182,6 +182,9 @@ class ReportInBrowserTest {
     chart.path("arrows").forEach(a -> all.add(a.get("length")));
     for (JsonNode circle : chart.path("circles")) {
       all.addAll(List.of(circle.get("along"), circle.get("across")));
+    }
+    for (JsonNode share : chart.path("shares")) {
+      all.addAll(List.of(share.get("share"), share.get("low"), share.get("high")));
     }
     for (JsonNode push : chart.path("pushes")) {
       for (String name : List.of("angle", "compliance", "low", "high")) {

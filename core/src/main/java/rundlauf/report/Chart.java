@@ -17,6 +17,7 @@ public sealed interface Chart extends Block
         Chart.Chips,
         ClockingDial,
         RoundnessCircles,
+        ShareBars,
         ComplianceRose {
   /** Unique in its report. */
   String id();

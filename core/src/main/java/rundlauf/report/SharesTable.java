@@ -37,13 +37,13 @@ final class SharesTable {
         Table.of(Saying.of("report-shares-caption", ""), columns, rows, Table.Kind.FIGURES));
   }
 
-  private static Saying joint(Share share) {
+  static Saying joint(Share share) {
     return share.joint().equals("shank")
         ? Saying.of("label-own-bending", "")
         : Saying.of("report-part", "", Arg.of(share.joint()));
   }
 
-  private static Cell bound(Shares.Bound bound) {
+  static Cell bound(Shares.Bound bound) {
     return switch (bound) {
       case AT_LEAST -> new Cell.Said(Saying.of("bound-at-least", ""));
       case AT_MOST -> new Cell.Said(Saying.of("bound-at-most", ""));

@@ -18,6 +18,7 @@ final class SideLoadPart {
     blocks.add(
         FigureTable.of(sheet, FigureTable.only(load.figures(), path -> !path.contains("["))));
     SharesTable.of(sheet, load.compliances().shares()).ifPresent(blocks::add);
+    SharesChart.of(sheet, load.compliances().shares()).ifPresent(blocks::add);
     reach(sheet, load.compliances()).ifPresent(blocks::add);
     ComplianceRoses.of(sheet, load).ifPresent(blocks::add);
     blocks.add(LoadChart.of(sheet, load.readings().points(), load.lines()));

@@ -88,7 +88,7 @@ class ComplianceRosesTest {
             axis(120, 1),
             List.of(),
             List.of(),
-            Shares.none(List.of()),
+            new Shares(List.of(), List.of()),
             List.of(),
             List.of(push(0, 0, 1.8), push(90, 270, 1.2), push(45, 0, 9)));
     return (ComplianceRose) ComplianceRoses.of(TrialSheet.turning("cw"), load(found)).orElseThrow();
