@@ -2,14 +2,18 @@ package rundlauf.safety.norm;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import rundlauf.bench.Cutter;
 import rundlauf.bench.CutterMass;
 import rundlauf.bench.Setup;
 import rundlauf.bench.Span;
 import rundlauf.bench.Spindle;
+import rundlauf.maths.Draws;
 import rundlauf.quantity.Arg;
+import rundlauf.quantity.Cause;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Interval;
 import rundlauf.quantity.Measured;
 import rundlauf.quantity.Missing;
 import rundlauf.quantity.Quantity;
@@ -57,11 +61,13 @@ final class ToolBalance {
       return Verdicts.undecided(
           NORM, spindle.name(), limit, Unit.MICROMETRE, List.of(lacking.get()));
     }
-    // A rotor as light as its limits allow: the tool weighs most against it.
     Quantity rotor = spindle.rotorMass().orElseThrow();
-    double share = mass(setup, cutter).orElseThrow() / (rotor.si() - rotor.halfWidth());
     double fastest = top.orElseThrow().si();
-    Figure added = scaled(eccentricity, share);
+    Figure added =
+        shared(
+            eccentricity,
+            mass(setup, cutter).orElseThrow(),
+            rotor.measured(Cause.rectangular("spindle/" + spindle.name(), "rotor-mass")));
     double limit = permitted(fastest);
     double within = Conformity.probabilityWithin(added, limit);
     List<Saying> said =
@@ -140,9 +146,25 @@ final class ToolBalance {
         : Optional.empty();
   }
 
-  private static Figure scaled(Figure figure, double factor) {
-    return figure instanceof Drawn drawn
-        ? drawn.times(factor)
-        : Measured.through(v -> factor * v[0], figure.unit(), (Measured) figure);
+  /** Tool's mass times its eccentricity over the rotor's mass, the doubt of both in it. */
+  private static Figure shared(Figure eccentricity, double tool, Measured rotor) {
+    ToDoubleFunction<double[]> share = v -> tool * v[0] / v[1];
+    if (!(eccentricity instanceof Drawn drawn)) {
+      return Measured.through(share, eccentricity.unit(), (Measured) eccentricity, rotor);
+    }
+    Drawn known = drawn.times(tool / rotor.value());
+    if (rotor.u() == 0) {
+      return known;
+    }
+    var asked = new Draws(Draws.DEFAULT_SEED, drawn.weights().size());
+    Drawn both = Drawn.through(share, drawn.unit(), asked, drawn, rotor);
+    Interval narrow = known.estimate().orElseThrow().interval();
+    Interval wide = both.estimate().orElseThrow().interval();
+    // Never narrower than without the rotor's limits: they add doubt and take none.
+    var hull =
+        new Interval(
+            Math.min(narrow.low(), wide.low()), Math.max(narrow.high(), wide.high()), wide.level());
+    return Drawn.of(
+        both.unit(), both.draws(asked), both.weights(), known.value(), hull, both.effects());
   }
 }
