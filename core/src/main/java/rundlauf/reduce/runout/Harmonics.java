@@ -2,6 +2,7 @@ package rundlauf.reduce.runout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import rundlauf.maths.Distributions;
 import rundlauf.maths.LeastSquares;
 import rundlauf.maths.Samples;
@@ -9,7 +10,9 @@ import rundlauf.maths.Samples;
 /**
  * Which harmonics the readings bear. Order 1 always; others one after the other, the one that takes
  * most out of the residuals first, while the F test of its pair of coefficients finds it at 1 %
- * shared among the orders tried, and two degrees of freedom are left.
+ * shared among the orders tried, and two degrees of freedom are left. Two strong orders hide one
+ * another from such a test: where no order is found alone, two are tried together, each of which
+ * must then be found beside the other.
  */
 final class Harmonics {
   /**
@@ -35,9 +38,12 @@ final class Harmonics {
   static List<Integer> borne(Samples angles, Samples readings, double step) {
     List<Integer> orders = new ArrayList<>(List.of(1));
     int highest = highest(angles);
+    Test test = new Test(angles, readings, step);
     boolean found = true;
-    while (found && angles.size() - (1 + 2 * (orders.size() + 1)) >= LEAST_LEFT) {
-      found = addBest(orders, highest, angles, readings, step);
+    while (found) {
+      found =
+          test.added(orders, singles(highest, orders))
+              || test.added(orders, pairs(highest, orders));
     }
     return orders.stream().sorted().toList();
   }
@@ -47,33 +53,65 @@ final class Harmonics {
     return Math.min(HIGHEST, (distinct(angles) - 1) / 2);
   }
 
-  private static boolean addBest(
-      List<Integer> orders, int highest, Samples angles, Samples readings, double step) {
-    double before = LeastSquares.fit(Curve.rows(angles, orders), readings).rss();
-    int tried = 0;
-    int best = 0;
-    double bestTail = 1;
-    for (int order = 2; order <= highest; order++) {
-      if (orders.contains(order)) {
-        continue;
+  private static List<List<Integer>> singles(int highest, List<Integer> orders) {
+    return IntStream.rangeClosed(2, highest)
+        .filter(k -> !orders.contains(k))
+        .mapToObj(List::of)
+        .toList();
+  }
+
+  private static List<List<Integer>> pairs(int highest, List<Integer> orders) {
+    List<List<Integer>> singles = singles(highest, orders);
+    List<List<Integer>> pairs = new ArrayList<>();
+    for (int i = 0; i < singles.size(); i++) {
+      for (int j = i + 1; j < singles.size(); j++) {
+        pairs.add(List.of(singles.get(i).get(0), singles.get(j).get(0)));
       }
-      tried++;
+    }
+    return pairs;
+  }
+
+  /** Readings against which orders are tried. */
+  private record Test(Samples angles, Samples readings, double step) {
+    /** Adds the best of these sets of orders, if any is borne. */
+    boolean added(List<Integer> orders, List<List<Integer>> sets) {
+      List<Integer> best = List.of();
+      double least = CHANCE;
+      for (List<Integer> set : sets) {
+        double tail = tail(orders, set) * sets.size();
+        if (tail <= least && eachNeeded(orders, set)) {
+          least = tail;
+          best = set;
+        }
+      }
+      return orders.addAll(best);
+    }
+
+    private boolean eachNeeded(List<Integer> orders, List<Integer> set) {
+      return set.size() == 1
+          || set.stream()
+              .allMatch(
+                  one -> {
+                    List<Integer> rest = new ArrayList<>(orders);
+                    set.stream().filter(o -> !o.equals(one)).forEach(rest::add);
+                    return tail(rest, List.of(one)) <= CHANCE;
+                  });
+    }
+
+    /** Chance of such a gain by these orders, were they not there; 1 with too few readings. */
+    private double tail(List<Integer> orders, List<Integer> set) {
       List<Integer> more = new ArrayList<>(orders);
-      more.add(order);
+      more.addAll(set);
+      if (angles.size() - (1 + 2 * more.size()) < LEAST_LEFT) {
+        return 1;
+      }
+      double before = LeastSquares.fit(Curve.rows(angles, orders), readings).rss();
       var fit = LeastSquares.fit(Curve.rows(angles, more), readings);
       double variance = Math.max(fit.rss() / fit.dof(), step * step / 12);
-      double f = (before - fit.rss()) / 2 / variance;
-      double tail = f > 0 ? Distributions.fisherTail(f, 2, fit.dof()) : 1;
-      if (tail < bestTail) {
-        bestTail = tail;
-        best = order;
-      }
+      int added = 2 * set.size();
+      double f = (before - fit.rss()) / added / variance;
+      return f > 0 ? Distributions.fisherTail(f, added, fit.dof()) : 1;
     }
-    if (tried == 0 || bestTail * tried > CHANCE) {
-      return false;
-    }
-    orders.add(best);
-    return true;
   }
 
   /** How many different positions of the turn were read. */

@@ -149,6 +149,18 @@ class FormLawTest {
     assertThat(form.asynchronous().value()).isCloseTo(4 * UM, within(0.03 * UM));
   }
 
+  /** Each of two strong orders hides the other from a test of one alone. */
+  @Test
+  void twoStrongOrdersAreFoundTogether() {
+    Form form =
+        form(
+            read(
+                t -> 8 * UM * Math.cos(2 * t + 1) + 8 * UM * Math.cos(3 * t) + UM * Math.sin(7 * t),
+                12,
+                1));
+    assertThat(form.mzc().value()).isBetween(20 * UM, 32 * UM);
+  }
+
   @Test
   void oneTurnCannotPartThem() {
     var why = ((Missing) form(read(FormLawTest::lobes, 8, 1)).synchronous()).why();
