@@ -49,6 +49,7 @@ final class LoadPoints {
     double along = pushing.dial(row).orElse(defaultDial);
     at.ifPresent(x -> refuseMisplaced(row, place, x));
     Pushing.Push push = pushing.push(row);
+    Optional<Double> contact = contact(row, push.load());
     points.add(
         new LoadReadings.Point(
             push.load(),
@@ -58,8 +59,19 @@ final class LoadPoints {
             push.direction(),
             along,
             branch(row),
-            zeroed(row, place, at, along),
-            row.place().line()));
+            zeroed(row, place, at, along, contact),
+            row.place().line(),
+            contact));
+  }
+
+  /** Of the load; an unloaded row without one goes with the row before. */
+  private Optional<Double> contact(Table.Row row, double load) {
+    if (columns.cell(row, "contact").isPresent()) {
+      return Optional.of(columns.notNegative(row, "contact"));
+    }
+    return load > 0 || points.isEmpty()
+        ? Optional.empty()
+        : points.get(points.size() - 1).contact();
   }
 
   private void refuseMisplaced(Table.Row row, String place, double at) {
@@ -86,7 +98,8 @@ final class LoadPoints {
   }
 
   /** As given, else one more with every change of dial, place or distance. */
-  private int zeroed(Table.Row row, String place, Optional<Double> at, double along) {
+  private int zeroed(
+      Table.Row row, String place, Optional<Double> at, double along, Optional<Double> contact) {
     if (columns.has("zeroed")) {
       return columns.count(row, "zeroed", 0);
     }
@@ -95,7 +108,8 @@ final class LoadPoints {
     }
     LoadReadings.Point last = points.get(points.size() - 1);
     boolean same = last.dial() == along && last.place().equals(place) && last.at().equals(at);
-    return same ? last.zeroed() : last.zeroed() + 1;
+    boolean moved = !last.contact().equals(contact);
+    return same && !moved ? last.zeroed() : last.zeroed() + 1;
   }
 
   private LoadReadings.Branch branch(Table.Row row) {

@@ -23,6 +23,7 @@ public final class LoadReader {
           Column.bare("count"),
           Column.bare("place"),
           Column.of("at", Dimension.LENGTH, Unit.MILLIMETRE),
+          Column.of("contact", Dimension.LENGTH, Unit.MILLIMETRE),
           Column.of("direction", Dimension.ANGLE, Unit.DEGREE),
           Column.of("dial", Dimension.ANGLE, Unit.DEGREE),
           Column.bare("branch"),
@@ -57,17 +58,21 @@ public final class LoadReader {
     DialReader dial = DialReader.read(trial.name(), s, bench);
     Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
     ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
-    List<LoadReadings.Point> points = LoadPoints.of(columns, dial, new SidePushing(columns, force));
+    var distances =
+        LoadDistances.of(
+            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+            LoadPoints.of(columns, dial, new SidePushing(columns, force)),
+            trial.name());
     return new LoadReadings(
             head,
             dial.limits(),
             force.scale(),
-            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+            distances.trial(),
             s.section("body", "diameter", "modulus").map(LoadReader::body),
             s.word("reference", "table", "base", "carriage", "mount"),
             s.text("reaction"),
             nose(head, bench),
-            points)
+            distances.points())
         .withStand(StandReader.read(trial.name(), s));
   }
 

@@ -103,6 +103,7 @@ public record LoadReadings(
    * @param branch whether the load was rising or falling
    * @param zeroed counts how often the dial has been set anew
    * @param line in the file
+   * @param contact distance of the load from the nut's face [m], where it is not the trial's
    */
   public record Point(
       double load,
@@ -113,7 +114,28 @@ public record LoadReadings(
       double dial,
       Branch branch,
       int zeroed,
-      int line) {}
+      int line,
+      Optional<Double> contact) {
+
+    /** With the load where the trial has it. */
+    public Point(
+        double load,
+        double reading,
+        String place,
+        Optional<Double> at,
+        double direction,
+        double dial,
+        Branch branch,
+        int zeroed,
+        int line) {
+      this(load, reading, place, at, direction, dial, branch, zeroed, line, Optional.empty());
+    }
+
+    /** The same with the load at another distance, or where the trial has it. */
+    public Point loadedAt(Optional<Double> distance) {
+      return new Point(load, reading, place, at, direction, dial, branch, zeroed, line, distance);
+    }
+  }
 
   /** Load rising or falling, or not said. */
   public enum Branch {

@@ -47,8 +47,12 @@ public record LoadLines(
 
   /** Rows along the axis of the first loaded row, at its place. */
   public static LoadLines of(LoadReadings readings) {
-    Point first = readings.points().stream().filter(p -> p.load() > 0).findFirst().orElseThrow();
-    Predicate<Point> there = p -> p.place().equals(first.place()) && p.at().equals(first.at());
+    Point first = first(readings);
+    Predicate<Point> there =
+        p ->
+            p.place().equals(first.place())
+                && p.at().equals(first.at())
+                && p.contact().equals(first.contact());
     Predicate<Point> loaded = p -> p.load() > 0;
     Predicate<Point> along =
         p -> alongside(p.direction(), first.direction()) && Math.abs(cosine(p)) >= FACING;
@@ -77,6 +81,15 @@ public record LoadLines(
       throw Refused.at(file, "side-load-one-load");
     }
     return lines;
+  }
+
+  /** The first under load, where the trial has its load if there is one. */
+  private static Point first(LoadReadings readings) {
+    List<Point> loaded = those(readings, p -> p.load() > 0);
+    return loaded.stream()
+        .filter(p -> p.contact().isEmpty())
+        .findFirst()
+        .orElseGet(() -> loaded.get(0));
   }
 
   /** Whether two directions [rad] are along one axis, to or fro. */

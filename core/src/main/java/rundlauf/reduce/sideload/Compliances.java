@@ -35,22 +35,6 @@ public record Compliances(
     pushes = List.copyOf(pushes);
   }
 
-  /** Where no push is to be drawn. */
-  public Compliances(
-      Axis soft,
-      Axis stiff,
-      List<Reach> reach,
-      List<Reach> otherNoses,
-      Shares shares,
-      List<Saying> sayings) {
-    this(soft, stiff, reach, otherNoses, shares, sayings, List.of());
-  }
-
-  /** The same with the pushes that the axes were taken from. */
-  Compliances withPushes(List<Push> taken) {
-    return new Compliances(soft, stiff, reach, otherNoses, shares, sayings, taken);
-  }
-
   /**
    * Pushes along one line.
    *
@@ -73,7 +57,8 @@ public record Compliances(
   /** Nothing, for one reason. */
   public static Compliances none(Saying why) {
     Axis axis = Axis.missing(why);
-    return new Compliances(axis, axis, List.of(), List.of(), Shares.none(List.of()), List.of());
+    return new Compliances(
+        axis, axis, List.of(), List.of(), Shares.none(List.of()), List.of(), List.of());
   }
 
   /** Every figure by its path. */

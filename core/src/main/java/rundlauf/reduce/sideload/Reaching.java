@@ -3,6 +3,7 @@ package rundlauf.reduce.sideload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import rundlauf.maths.Draws;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Cause;
@@ -54,11 +55,22 @@ record Reaching(
         Arg.of(contact.si(), contact.unit()));
   }
 
+  /** That it is assumed of noses of another length, where the reach of this one was measured. */
+  Saying assumptionOfNoses() {
+    return Saying.of(
+        "noses-pivot-assumed", "reach", Arg.of(nose.toMount().si(), nose.toMount().unit()));
+  }
+
   /** Load and dial together at other distances, the nose as it is. */
   List<Reach> distances() {
+    return at(at -> stiffness(1, at));
+  }
+
+  /** The table of distances. */
+  static List<Reach> at(DoubleFunction<Figure> stiffness) {
     List<Reach> all = new ArrayList<>();
     for (double at : AT) {
-      all.add(new Reach(at, stiffness(1, at)));
+      all.add(new Reach(at, stiffness.apply(at)));
     }
     return all;
   }

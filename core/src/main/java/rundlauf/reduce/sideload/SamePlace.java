@@ -8,7 +8,11 @@ final class SamePlace {
 
   static List<Slope> as(Slope one, List<Slope> all) {
     return all.stream()
-        .filter(s -> s.place().equals(one.place()) && s.at().equals(one.at()))
+        .filter(
+            s ->
+                s.place().equals(one.place())
+                    && s.at().equals(one.at())
+                    && s.load().equals(one.load()))
         .toList();
   }
 }

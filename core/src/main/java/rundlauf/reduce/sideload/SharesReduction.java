@@ -41,15 +41,16 @@ final class SharesReduction {
     return new SharesReduction(readings, draws).shares(lines);
   }
 
-  private Shares shares(List<Slope> lines) {
+  private Shares shares(List<Slope> all) {
+    List<Slope> lines = all.stream().filter(line -> line.load().isEmpty()).toList();
     List<String> touched =
         readings.points().stream().map(p -> Row.body(p.place())).distinct().toList();
-    Optional<Saying> why = unfit(touched);
+    Optional<Saying> why = all.isEmpty() ? Optional.of(alone(touched)) : unfit(touched);
     if (why.isPresent()) {
       return Shares.none(List.of(why.get()));
     }
-    int foot = Row.foot(readings.reference().orElseThrow());
-    touched.forEach(body -> sort(body, lines, foot));
+    int foot = Row.foot(reference());
+    touched.forEach(body -> sort(body, lines, all.get(0), foot));
     if (bodies.size() < 2) {
       return alone();
     }
@@ -60,19 +61,29 @@ final class SharesReduction {
     }
     List<Share> shares = JointShares.of(row, carrying().bending(), draws).shares();
     sayings.addAll(0, SharesAdvice.of(row, shares));
+    if (readings.reference().isEmpty()) {
+      sayings.add(Saying.of("shares-foot-assumed", ABOUT));
+    }
     return new Shares(shares, sayings);
   }
 
   private Optional<Saying> unfit(List<String> touched) {
     if (touched.size() < 2) {
-      return Optional.of(Saying.of("shares-one-body", ABOUT, Arg.of(touched.get(0))));
+      return Optional.of(alone(touched));
     }
     if (readings.contact().isEmpty()) {
       return Optional.of(Saying.of("side-load-no-contact", ABOUT));
     }
-    return readings.reference().isEmpty()
-        ? Optional.of(Saying.of("side-load-no-reference", ABOUT))
-        : Optional.empty();
+    return Optional.empty();
+  }
+
+  /** Where the foot stood; on the table where the trial does not say. */
+  private String reference() {
+    return readings.reference().orElse("table");
+  }
+
+  private static Saying alone(List<String> touched) {
+    return Saying.of("shares-one-body", ABOUT, Arg.of(touched.get(0)));
   }
 
   private Shares alone() {
@@ -86,15 +97,14 @@ final class SharesReduction {
   }
 
   /** Keeps a body's lines where they can be used, or says why they cannot. */
-  private void sort(String body, List<Slope> lines, int foot) {
+  private void sort(String body, List<Slope> lines, Slope first, int foot) {
     List<Slope> own = lines.stream().filter(l -> Row.body(l.place()).equals(body)).toList();
-    List<Slope> along = own.stream().filter(l -> alongside(l, lines.get(0))).toList();
+    List<Slope> along = own.stream().filter(l -> alongside(l, first)).toList();
     List<Slope> placed =
         along.stream().filter(l -> body.equals(Row.SHANK) || l.at().isPresent()).toList();
     Arg name = Arg.of(body);
     if (Row.position(body) >= foot) {
-      sayings.add(
-          Saying.of("shares-behind-foot", ABOUT, name, Arg.of(readings.reference().orElseThrow())));
+      sayings.add(Saying.of("shares-behind-foot", ABOUT, name, Arg.of(reference())));
     } else if (along.isEmpty()) {
       String code = own.isEmpty() ? "shares-no-line" : "shares-other-push";
       sayings.add(Saying.of(code, ABOUT, name));

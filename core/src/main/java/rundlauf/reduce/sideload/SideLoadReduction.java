@@ -76,46 +76,47 @@ public final class SideLoadReduction {
       LoadReadings readings, LoadLines lines, Drawn compliance, Figure shank, Draws draws) {
     List<Slope> slopes = Slopes.of(readings, draws);
     List<Compliances.Axis> axes = Directions.of(slopes, draws);
-    Shares shares = SharesReduction.of(readings, slopes, draws);
-    return compliances(readings, lines, axes, shares, compliance, shank, draws)
-        .withPushes(axes.get(0).angle().known() ? Directions.pushes(slopes) : List.of());
+    ReachReduction reach = reach(readings, lines, slopes, compliance, shank, draws);
+    return new Compliances(
+        axes.get(0),
+        axes.get(1),
+        reach.distances(),
+        reach.noses(),
+        SharesReduction.of(readings, slopes, draws),
+        reach.sayings(),
+        axes.get(0).angle().known() ? Directions.pushes(slopes) : List.of());
   }
 
-  private static Compliances compliances(
+  private static ReachReduction reach(
       LoadReadings readings,
       LoadLines lines,
-      List<Compliances.Axis> axes,
-      Shares shares,
+      List<Slope> slopes,
       Drawn compliance,
       Figure shank,
       Draws draws) {
     Point first = lines.loaded().get(0);
-    boolean onShank = first.place().equals("shank");
-    Optional<Saying> why = Reaching.why(readings, shank, onShank);
-    if (why.isPresent()) {
-      return new Compliances(
-          axes.get(0), axes.get(1), List.of(), List.of(), shares, List.of(why.get()));
-    }
+    Optional<Saying> why = Reaching.why(readings, shank, first.place().equals("shank"));
+    Optional<Reaching> assumed =
+        why.isPresent()
+            ? Optional.empty()
+            : Optional.of(reaching(readings, first, compliance, shank, draws));
+    return ReachReduction.of(readings, slopes, assumed, why, draws);
+  }
+
+  private static Reaching reaching(
+      LoadReadings readings, Point first, Drawn compliance, Figure shank, Draws draws) {
     Quantity contact = readings.contact().orElseThrow();
     Drawn behind =
-        onShank
+        first.place().equals("shank")
             ? Drawn.through(v -> v[0] - v[1], Unit.MICROMETRE_PER_NEWTON, draws, compliance, shank)
             : compliance;
-    var reaching =
-        new Reaching(
-            readings,
-            readings.nose().orElseThrow(),
-            contact,
-            first.at().orElse(contact.si()),
-            behind,
-            draws);
-    return new Compliances(
-        axes.get(0),
-        axes.get(1),
-        reaching.distances(),
-        reaching.noses(),
-        shares,
-        List.of(reaching.assumption()));
+    return new Reaching(
+        readings,
+        readings.nose().orElseThrow(),
+        contact,
+        first.at().orElse(contact.si()),
+        behind,
+        draws);
   }
 
   private static Figure shank(LoadReadings readings, LoadLines lines) {

@@ -12,9 +12,16 @@ import rundlauf.quantity.Figure;
  * @param at where, from the nut's face [m]
  * @param push the first push's direction [rad]
  * @param dial the direction it was read along [rad]
+ * @param load where the load was, from the nut's face, if not at the trial's distance [m]
  * @param compliance travel along the dial over force, over the cosine between push and dial [m/N]
  */
-record Slope(String place, Optional<Double> at, double push, double dial, Drawn compliance) {
+record Slope(
+    String place,
+    Optional<Double> at,
+    double push,
+    double dial,
+    Optional<Double> load,
+    Drawn compliance) {
   private static final List<String> OWN = List.of("scatter", "limit-of-error");
 
   /** The line's own doubt [m/N]: what all lines of a trial share is not in it. */

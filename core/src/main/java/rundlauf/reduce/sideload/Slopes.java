@@ -40,15 +40,19 @@ final class Slopes {
     return all;
   }
 
+  /** Those where the trial has its load come before others. */
   private static Optional<Point> firstLoaded(List<Point> points) {
-    return points.stream().filter(p -> p.load() > 0).findFirst();
+    Optional<Point> own =
+        points.stream().filter(p -> p.load() > 0 && p.contact().isEmpty()).findFirst();
+    return own.isPresent() ? own : points.stream().filter(p -> p.load() > 0).findFirst();
   }
 
   private static List<Point> facing(Point first, List<Point> points) {
     List<Point> facing = new ArrayList<>();
     facing.add(first);
     points.stream()
-        .filter(p -> p != first && Math.abs(Math.sin(p.dial() - first.dial())) < 1e-9)
+        .filter(p -> p != first && p.contact().equals(first.contact()))
+        .filter(p -> Math.abs(Math.sin(p.dial() - first.dial())) < 1e-9)
         .forEach(facing::add);
     return facing;
   }
@@ -71,16 +75,20 @@ final class Slopes {
     LoadFit fit = LoadFit.of(lines, own.name(), readings.indicator().readTo(), draws);
     var found = new LoadFigures(part, lines, fit, draws).compliance();
     return Optional.of(
-        new Slope(first.place(), first.at(), first.direction(), first.dial(), found));
+        new Slope(
+            first.place(), first.at(), first.direction(), first.dial(), first.contact(), found));
   }
 
   /** The shank where it is pushed is what the stiffness is of: its scatter is the trial's own. */
   private static String name(LoadReadings readings, Point p) {
     double load = readings.contact().map(c -> c.si()).orElse(0.0);
     boolean plain =
-        p.place().equals("shank") && p.at().map(x -> Math.abs(x - load) < 1e-9).orElse(true);
+        p.place().equals("shank")
+            && p.contact().isEmpty()
+            && p.at().map(x -> Math.abs(x - load) < 1e-9).orElse(true);
     String at = p.at().map(x -> " " + Math.rint(x * 1e6)).orElse("");
-    return plain ? "" : " " + p.place() + at;
+    String under = p.contact().map(x -> " under " + Math.rint(x * 1e6)).orElse("");
+    return plain ? "" : " " + p.place() + at + under;
   }
 
   private static String named(String place, int axis) {

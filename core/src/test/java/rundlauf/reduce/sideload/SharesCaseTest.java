@@ -157,11 +157,22 @@ class SharesCaseTest {
   }
 
   @Test
+  void aFootThatIsNotSaidStandsOnTheTableAndItIsSaid() {
+    Shares said = reduced(joined(whole()), Optional.of("table"));
+    Shares unsaid = reduced(joined(whole()), Optional.empty());
+    assertThat(codes(unsaid)).contains("shares-foot-assumed");
+    assertThat(codes(said)).doesNotContain("shares-foot-assumed");
+    for (int i = 0; i < said.entries().size(); i++) {
+      assertThat(unsaid.entries().get(i).joint()).isEqualTo(said.entries().get(i).joint());
+      assertThat(unsaid.entries().get(i).compliance().value())
+          .isEqualTo(said.entries().get(i).compliance().value());
+    }
+  }
+
+  @Test
   void whatCannotBeSharedSaysWhy() {
     assertThat(codes(reduced(joined(whole().subList(0, 1)), Optional.of("table"))))
         .containsExactly("shares-one-body");
-    assertThat(codes(reduced(joined(whole()), Optional.empty())))
-        .containsExactly("side-load-no-reference");
     assertThat(codes(reduced(joined(whole().subList(1, 7)), Optional.of("table"))))
         .containsExactly("shares-no-whole");
     List<Point> loose = new ArrayList<>(joined(whole().subList(0, 1)));
