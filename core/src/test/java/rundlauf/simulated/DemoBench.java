@@ -19,6 +19,7 @@ final class DemoBench {
     List<DemoTrial> all = new ArrayList<>(DemoRunouts.all(SEED));
     all.addAll(DemoLoads.all(SEED));
     all.addAll(DemoRows.all(SEED));
+    all.addAll(DemoDirections.all(SEED));
     all.addAll(DemoAxials.all(SEED));
     all.addAll(DemoGrowths.all(SEED));
     all.addAll(DemoSpeeds.all(SEED));

@@ -71,8 +71,10 @@ final class DemoRunoutFile {
     return all;
   }
 
+  /** Whether both collet and shank were turned, so that all parts stand alone. */
   private static boolean clocked(TakenRunout taken) {
-    return taken.sweeps().stream().map(TakenRunout.Sweep::clocks).distinct().count() > 1;
+    return taken.sweeps().stream().map(s -> s.clocks().collet()).distinct().count() > 1
+        && taken.sweeps().stream().map(s -> s.clocks().shank()).distinct().count() > 1;
   }
 
   private static List<DemoTrial.Truth> parts(Holding holding, double station) {

@@ -28,6 +28,7 @@ final class DemoRunouts {
         wrenOwner(seed),
         wrenApprentice(seed),
         wrenVTool(seed),
+        dunlinForm(seed),
         dunlinCollet(seed),
         dunlinChuck(seed),
         shrike(seed));
@@ -195,6 +196,35 @@ final class DemoRunouts {
         "{warm-up: 15 min, temperature: 20 degC, nut: 8 N m, cleaned: yes, turned-by: hand, rotor: free}");
     return DemoRunoutFile.finished(
         "wren-v-tool-runout", text, "1/8 in", "16 mm", "3 deg", taken, "inch lever dial");
+  }
+
+  /** The old drill blank, turned in its collet by a sixth of a turn: its three lobes follow it. */
+  private static DemoTrial dunlinForm(long seed) {
+    var plan =
+        RunoutPlan.oneTurn(12 * MM, 24)
+            .clamped(new RunoutPlan.Clamping(0, 0), new RunoutPlan.Clamping(0, Math.PI / 3));
+    var truth =
+        new Holding(
+            Part.offset(50 * UM, Math.toRadians(310)),
+            Part.TRUE,
+            Part.offset(9 * UM, Math.toRadians(40)),
+            List.of(new Lobe(3, 9 * UM, Math.toRadians(25))),
+            3 * UM,
+            0);
+    var taken = take(seed, "dunlin-blank-form-runout", truth, plan, DemoDials.PLUNGER);
+    var text =
+        DemoRunoutFile.head(
+            "Dunlin with the old drill blank: is the pin round?",
+            "2026-03-14",
+            "Dunlin 1/8 in",
+            "Twenty-four positions off a card ring; the blank marked and turned by a sixth of a turn.",
+            "The nose was pushed lightly to one side while reading.");
+    text.field(
+        "conditions",
+        "{warm-up: 10 min, temperature: 18 degC, nut: 8 N m, cleaned: yes, pin: drill blank 1/8 in,"
+            + " turned-by: hand, rotor: free}");
+    return DemoRunoutFile.finished(
+        "dunlin-blank-form-runout", text, "1/8 in", "20 mm", "3 deg", taken, "plunger dial");
   }
 
   private static DemoTrial dunlinCollet(long seed) {
