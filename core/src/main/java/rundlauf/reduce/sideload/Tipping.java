@@ -1,6 +1,7 @@
 package rundlauf.reduce.sideload;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.maths.Draws;
@@ -47,7 +48,25 @@ record Tipping(
     var found =
         new Tipping(
             readings, lines, readings.body().get(), readings.contact().orElseThrow(), draws);
-    return found.known() || found.limited() ? Optional.of(found) : Optional.empty();
+    return found.known() ? Optional.of(found) : found.widestPair();
+  }
+
+  /** Of lines that do not tell all three coefficients, the two that lie farthest apart. */
+  private Optional<Tipping> widestPair() {
+    List<Tipping> pairs = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      for (int j = i + 1; j < lines.size(); j++) {
+        List<Slope> pair = List.of(lines.get(i), lines.get(j));
+        pairs.add(new Tipping(readings, pair, body, contact, draws));
+      }
+    }
+    return pairs.stream().filter(Tipping::limited).max(Comparator.comparingDouble(Tipping::apart));
+  }
+
+  /** How far loads and dials of two lines lie apart, summed [m]. */
+  private double apart() {
+    double at = contact.si();
+    return Math.abs(load(1, at) - load(0, at)) + Math.abs(dial(1, at) - dial(0, at));
   }
 
   /** Whether the lines tell all three coefficients. */

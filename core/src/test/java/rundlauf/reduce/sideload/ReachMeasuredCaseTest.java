@@ -126,6 +126,18 @@ class ReachMeasuredCaseTest {
   }
 
   @Test
+  void moreLinesThatTellNoMoreAreNoWorseThanTheTwoFarthestApart() {
+    double[] own = {10, 10};
+    SideLoad two = reduced(own, new double[] {10, 25});
+    for (double[] third : new double[][] {{10, 18}, {25, 10}}) {
+      SideLoad found = reduced(own, new double[] {10, 25}, third);
+      assertThat(said(found)).containsExactly("reach-limited");
+      assertThat(at(found, 30).stiffness().value())
+          .isCloseTo(at(two, 30).stiffness().value(), Percentage.withPercentage(0.05));
+    }
+  }
+
+  @Test
   void oneLineTellsNone() {
     assertThat(reduced(new double[] {10, 10}).compliances().reach()).isEmpty();
     assertThat(said(reduced(new double[] {10, 10}))).containsExactly("reach-no-nose");
