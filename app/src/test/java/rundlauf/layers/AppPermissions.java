@@ -41,7 +41,17 @@ final class AppPermissions {
     homes.put("org.snakeyaml..", List.of("rundlauf.files.."));
     homes.put("de.siegmar.fastcsv..", List.of("rundlauf.files.."));
     homes.put("java.net..", List.of("rundlauf", "rundlauf.web..", "rundlauf.devices.."));
-    homes.put("java.sql..", List.of("rundlauf.store.."));
+    for (String library :
+        List.of(
+            "java.sql..",
+            "javax.sql..",
+            "org.jdbi..",
+            "org.flywaydb..",
+            "com.zaxxer..",
+            "org.sqlite..",
+            "org.postgresql..")) {
+      homes.put(library, List.of("rundlauf.store.."));
+    }
     return homes;
   }
 }

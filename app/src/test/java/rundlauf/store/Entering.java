@@ -1,0 +1,49 @@
+package rundlauf.store;
+
+import static rundlauf.store.Invented.TRIAL;
+import static rundlauf.store.Invented.reading;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.InstantSource;
+import java.util.List;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+
+/**
+ * A process of its own that enters readings and prints the key of each, on one line in one write,
+ * after it was acknowledged.
+ */
+final class Entering {
+  private Entering() {}
+
+  /** {@code FILE SYNCHRONOUS PREFIX COUNT}. */
+  public static void main(String[] args) throws IOException {
+    var database = new SqliteFile(args[0], SynchronousMode.valueOf(args[1]));
+    try (var out = new FileOutputStream(FileDescriptor.out);
+        Store store = Store.open(database, List.of(Store.MIGRATIONS), InstantSource.system())) {
+      Invented.begin(store.benches());
+      for (int i = 0; i < Integer.parseInt(args[3]); i++) {
+        String key = args[2] + "-" + i;
+        store.benches().append(TRIAL, reading(key, "45", Integer.toString(i)));
+        out.write((key + "\n").getBytes(StandardCharsets.US_ASCII));
+      }
+    }
+  }
+
+  /** The command that starts it. */
+  static List<String> command(String file, SynchronousMode synchronous, String prefix, int count) {
+    return List.of(
+        System.getProperty("java.home") + "/bin/java",
+        "-Xmx256m",
+        "-XX:TieredStopAtLevel=1",
+        "-cp",
+        System.getProperty("java.class.path"),
+        Entering.class.getName(),
+        file,
+        synchronous.name(),
+        prefix,
+        Integer.toString(count));
+  }
+}
