@@ -48,8 +48,14 @@ public final class ComparisonDocument {
         "trials", () -> side.latest().results().forEach(r -> json.text(r.head().kind(), file(r))));
     json.object(
         "figures", () -> Trait.ALL.forEach(t -> json.figure(t.path(), t.of(side.latest()))));
+    json.object("earlier", () -> Trait.ALL.forEach(t -> earlier(json, t, side)));
     VerdictList.write(json, side.verdicts());
     json.sayings("cautions", side.cautions());
+  }
+
+  /** Where a figure is from that the latest trial does not tell. */
+  private static void earlier(JsonLine json, Trait trait, SetupSide side) {
+    trait.earlier(side.latest()).ifPresent(result -> json.text(trait.path(), file(result)));
   }
 
   private static String file(Reduced result) {
@@ -68,6 +74,8 @@ public final class ComparisonDocument {
     json.number("station_mm", one.station(), Unit.MILLIMETRE);
     json.figure("a", one.ofA());
     json.figure("b", one.ofB());
+    json.text("aFile", one.aFile());
+    json.text("bFile", one.bFile());
     json.figure("difference", one.difference());
     if (one.aSmaller().isPresent()) {
       json.number("aSmaller", one.aSmaller().getAsDouble());

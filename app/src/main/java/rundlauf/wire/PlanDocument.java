@@ -7,6 +7,7 @@ import java.util.function.Function;
 import rundlauf.cutting.prediction.Limit;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobPlan;
+import rundlauf.planning.Rank;
 import rundlauf.planning.SetupPlan;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Measured;
@@ -48,11 +49,9 @@ public final class PlanDocument {
 
   private void setup(JobPlan plan, SetupPlan one) {
     json.text("setup", one.setup());
-    if (one.recommended()) {
-      json.count("rank", plan.setups().indexOf(one) + 1L);
-    } else {
-      json.nothing("rank");
-    }
+    Optional<Rank> rank = plan.rank(one);
+    rank.ifPresentOrElse(r -> json.count("rank", r.place()), () -> json.nothing("rank"));
+    json.texts("notToldApartFrom", rank.map(Rank::alike).orElse(List.of()));
     json.truth("feasible", one.feasible());
     json.truth("hold", one.held());
     json.text("standing", one.standing().code());

@@ -69,6 +69,8 @@ final class InventedBench {
             OptionalDouble.of(0.983),
             Comparison.Verdict.BETTER,
             Optional.of(setups.get(0).name()),
+            "trials/Hero-runout.yaml",
+            "trials/Wren-runout.yaml",
             List.of(),
             List.of());
     var pair = new Comparison.Pair(setups.get(0).name(), setups.get(1).name(), List.of(difference));

@@ -38,6 +38,8 @@ public record Comparison(List<String> setups, List<Pair> pairs) {
    * @param aSmaller probability that a's is the smaller, where both are known
    * @param verdict what may be said
    * @param better the setup that the verdict speaks of, for {@code BETTER} and {@code SMALLER}
+   * @param aFile trial that a's figure is of
+   * @param bFile trial that b's is of
    * @param because what stands against comparing them; empty when the comparison is fair
    * @param unsaid conditions that neither trial states, so that they were taken as the same
    */
@@ -51,6 +53,8 @@ public record Comparison(List<String> setups, List<Pair> pairs) {
       OptionalDouble aSmaller,
       Verdict verdict,
       Optional<String> better,
+      String aFile,
+      String bFile,
       List<Saying> because,
       List<Saying> unsaid) {
     public Difference {
@@ -65,7 +69,7 @@ public record Comparison(List<String> setups, List<Pair> pairs) {
 
   /** What may be said of two figures. */
   public enum Verdict {
-    /** One is better, with a probability of at least 95 %, and the comparison is fair. */
+    /** One is better: 0 lies outside the 95 % interval, and the comparison is fair. */
     BETTER,
     /** One is smaller as surely; of this figure neither smaller nor larger is better. */
     SMALLER,

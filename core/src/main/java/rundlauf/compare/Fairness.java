@@ -48,6 +48,9 @@ final class Fairness {
       if (figure.startsWith("parts") || figure.startsWith("bestClocking")) {
         add(all, "station", first, second, r -> length(NamedFigure.station(r)), LENGTH);
       }
+      if (figure.equals(NamedFigure.ASYNCHRONOUS)) {
+        add(all, "station", first, second, r -> length(NamedFigure.turned(r)), LENGTH);
+      }
       if (figure.startsWith("nextClamping")) {
         add(all, "tip-height", first, second, r -> length(r.nextClamping().at()), LENGTH);
       }
@@ -56,7 +59,7 @@ final class Fairness {
       stated(all, a, b, "nut", TORQUE);
       stated(all, a, b, "pin", 0);
       stated(all, a, b, "rotor", 0);
-      ofPush(all, first.readings(), second.readings());
+      ofPush(all, first.readings(), second.readings(), figure);
     }
     if (a instanceof Axial first && b instanceof Axial second) {
       stated(all, a, b, "nut", TORQUE);
@@ -70,15 +73,32 @@ final class Fairness {
 
   private static void foot(List<Condition> all, LoadReadings a, LoadReadings b) {
     add(all, "reference", a, b, LoadReadings::reference, 0);
+    place(all, a, b);
+  }
+
+  private static void place(List<Condition> all, LoadReadings a, LoadReadings b) {
     add(all, "place", a, b, r -> first(r).map(LoadReadings.Point::place), 0);
   }
 
-  private static void ofPush(List<Condition> all, LoadReadings a, LoadReadings b) {
-    foot(all, a, b);
+  private static Optional<String> dialHeight(LoadReadings readings) {
+    return first(readings).flatMap(LoadReadings.Point::at).map(Fairness::length);
+  }
+
+  /** Joints are carried to the load from wherever they were read; directions know every push. */
+  private static void ofPush(List<Condition> all, LoadReadings a, LoadReadings b, String figure) {
+    boolean joint = figure.startsWith("shares");
+    add(all, "reference", a, b, LoadReadings::reference, 0);
+    if (!joint) {
+      place(all, a, b);
+    }
     add(all, "contact", a, b, r -> r.contact().map(Fairness::length), LENGTH);
     add(all, "shank", a, b, r -> r.body().map(body -> length(body.diameter())), LENGTH);
-    add(all, "dial-height", a, b, r -> first(r).flatMap(p -> p.at()).map(Fairness::length), LENGTH);
-    add(all, "direction", a, b, r -> first(r).map(p -> axis(p.direction())), 0);
+    if (!joint) {
+      add(all, "dial-height", a, b, Fairness::dialHeight, LENGTH);
+    }
+    if (!figure.startsWith("directions")) {
+      add(all, "direction", a, b, r -> first(r).map(p -> axis(p.direction())), 0);
+    }
   }
 
   /** Sayings of what differs. */

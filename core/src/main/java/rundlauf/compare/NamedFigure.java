@@ -12,6 +12,8 @@ import rundlauf.reduce.sideload.SideLoad;
  * part of a spindle, a joint of a nose.
  */
 final class NamedFigure {
+  static final String ASYNCHRONOUS = "stations.asynchronous";
+
   private NamedFigure() {}
 
   /** Empty where the result has no such figure. */
@@ -20,7 +22,7 @@ final class NamedFigure {
     if (result instanceof Runout runout && words[0].equals("parts")) {
       return part(runout, words[1]);
     }
-    if (result instanceof Runout runout && path.equals("stations.asynchronous")) {
+    if (result instanceof Runout runout && path.equals(ASYNCHRONOUS)) {
       return turns(runout);
     }
     if (result instanceof SideLoad load && words[0].equals("shares")) {
@@ -43,10 +45,16 @@ final class NamedFigure {
 
   /** Of the first station that was read over several turns. */
   private static Optional<Figure> turns(Runout runout) {
-    return runout.stations().stream()
-        .map(s -> s.form().asynchronous())
-        .filter(Figure::known)
-        .findFirst();
+    return severalTurns(runout).map(s -> s.form().asynchronous());
+  }
+
+  /** Where that station is. */
+  static OptionalDouble turned(Runout runout) {
+    return severalTurns(runout).map(s -> s.sweep().station()).orElse(OptionalDouble.empty());
+  }
+
+  private static Optional<Runout.Station> severalTurns(Runout runout) {
+    return runout.stations().stream().filter(s -> s.form().asynchronous().known()).findFirst();
   }
 
   /** A bound is no figure to compare. */

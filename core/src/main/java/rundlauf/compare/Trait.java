@@ -71,9 +71,18 @@ public record Trait(String kind, String path, Unit unit, Good good) {
         .orElseGet(() -> new Missing(unit, Saying.of("not-measured-" + kind, path)));
   }
 
-  /** The trial's result that the figure is taken from. */
+  /** The result that the figure is taken from: the latest that tells it, else the latest. */
   public Optional<Reduced> result(SetupResults setup) {
-    return setup.of(kind);
+    return setup
+        .all(kind)
+        .filter(result -> in(result).known())
+        .findFirst()
+        .or(() -> setup.of(kind));
+  }
+
+  /** The result that the figure is taken from, where a later one does not tell it. */
+  public Optional<Reduced> earlier(SetupResults setup) {
+    return result(setup).filter(setup.earlier()::contains);
   }
 
   /** The figure in a result of the kind; missing, with why, where the trial did not tell it. */

@@ -1,6 +1,7 @@
 package rundlauf.planning;
 
 import java.util.List;
+import java.util.Optional;
 import rundlauf.bench.Job;
 import rundlauf.quantity.Saying;
 
@@ -16,6 +17,11 @@ public record JobPlan(Job job, List<SetupPlan> setups, List<Saying> cautions, Li
     setups = List.copyOf(setups);
     cautions = List.copyOf(cautions);
     advice = List.copyOf(advice);
+  }
+
+  /** How one of its setups stands to the others; empty where it is not recommended. */
+  public Optional<Rank> rank(SetupPlan one) {
+    return Rank.of(one, setups);
   }
 
   /** Whether a setup that is inspected and not held will do it. */

@@ -52,6 +52,13 @@ public record SetupPlan(
     return standing == Standing.HELD;
   }
 
+  /** To cut the feature [s/m]; of a plan with a cut. */
+  double secondsPerMetre() {
+    Passes taken = passes.orElseThrow();
+    double feed = best.orElseThrow().figures().at("kinematics.feed").value();
+    return taken.deep() * taken.wide() / feed;
+  }
+
   /** Feasible, inspected and not held. */
   public boolean recommended() {
     return feasible && standing == Standing.INSPECTED;

@@ -8,6 +8,7 @@ import java.util.Set;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Setup;
 import rundlauf.compare.SetupResults;
+import rundlauf.compare.Trait;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.NormVerdict;
@@ -50,9 +51,19 @@ public record BenchComparison(BenchResults results, List<SetupSide> setups) {
         cautions.addAll(one.cautions());
       }
     }
+    Trait.ALL.forEach(trait -> cautions.addAll(ofEarlier(trait, latest)));
     List<NormVerdict> verdicts = Norms.latest(of(outcomes, setup.name()));
     cautions.addAll(Norms.disproven(verdicts));
     return new SetupSide(setup, latest, standing, because, verdicts, List.copyOf(cautions));
+  }
+
+  /** What an earlier trial says of the figure that is taken from it. */
+  private static List<Saying> ofEarlier(Trait trait, SetupResults latest) {
+    String first = trait.path().split("\\.", -1)[0];
+    return trait.earlier(latest).stream()
+        .flatMap(result -> result.cautions().stream())
+        .filter(saying -> saying.about().startsWith(first))
+        .toList();
   }
 
   private static List<Reduced> of(List<Outcome> outcomes, String setup) {

@@ -28,7 +28,7 @@ final class Differences {
     for (Pair pair : results.comparison().pairs()) {
       for (Difference d : pair.differences()) {
         if (d.verdict() != Verdict.MISSING) {
-          One one = new One(pair, d, sheet(pair.a(), d, sheets), sheet(pair.b(), d, sheets));
+          One one = new One(pair, d, sheet(d.aFile(), sheets), sheet(d.bFile(), sheets));
           tables.computeIfAbsent(name(d), k -> new ArrayList<>()).add(one);
         }
       }
@@ -45,11 +45,11 @@ final class Differences {
     return Section.of("differences", Saying.of("report-differences", ""), blocks);
   }
 
-  private static Sheet sheet(String setup, Difference d, List<Sheet> sheets) {
-    return Sheet.last(
-        SetupSection.sheetsOf(setup, sheets).stream()
-            .filter(s -> s.kind().equals(d.kind()) && s.reduced().isPresent())
-            .toList());
+  private static Sheet sheet(String file, List<Sheet> sheets) {
+    return sheets.stream()
+        .filter(s -> s.outcome().trial().file().equals(file))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Saying name(Difference d) {

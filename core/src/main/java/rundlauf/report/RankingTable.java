@@ -7,6 +7,7 @@ import rundlauf.bench.Bench;
 import rundlauf.cutting.prediction.Limit;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobPlan;
+import rundlauf.planning.Rank;
 import rundlauf.planning.SetupPlan;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
@@ -23,21 +24,22 @@ final class RankingTable {
   static Table of(Bench bench, JobPlan plan, int job) {
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < plan.setups().size(); i++) {
-      rows.add(row(bench, plan.setups().get(i), JobPart.cutId(job, i)));
+      rows.add(row(bench, plan, plan.setups().get(i), JobPart.cutId(job, i)));
     }
     List<Cell> columns = new ArrayList<>();
     for (String name : List.of("setup", "standing", "cut", "time", "wall", "odds", "bound")) {
       columns.add(Table.heading("report-job-column-" + name));
     }
-    return Table.of(Saying.of("report-ranking", ""), columns, rows, Table.Kind.FIGURES);
+    return Table.of(
+        Saying.of("report-ranking", "", Arg.of(Rank.ODDS_TOLD)), columns, rows, Table.Kind.FIGURES);
   }
 
-  private static Row row(Bench bench, SetupPlan plan, String cut) {
+  private static Row row(Bench bench, JobPlan job, SetupPlan plan, String cut) {
     Optional<Prediction> best = CutPart.shown(plan);
     return Row.of(
         JobPart.setupLink(bench, plan)
             .orElse(new Cell.Said(Saying.of("report-name", "", Arg.of(plan.setup())))),
-        new Cell.SaidAll(standing(plan)),
+        new Cell.SaidAll(standing(job, plan)),
         best.isPresent()
             ? new Cell.Link(CutPart.words(plan, best.get()), cut)
             : new Cell.Said(Saying.of("report-no-cut", "")),
@@ -49,7 +51,7 @@ final class RankingTable {
         plan.boundBy().<Cell>map(limit -> new Cell.Said(name(limit))).orElse(new Cell.Blank()));
   }
 
-  private static List<Saying> standing(SetupPlan plan) {
+  private static List<Saying> standing(JobPlan job, SetupPlan plan) {
     List<Saying> all = new ArrayList<>();
     if (plan.held()) {
       all.add(Saying.of("report-job-held", ""));
@@ -60,6 +62,10 @@ final class RankingTable {
     } else {
       all.add(Saying.of("report-job-will-not-do", ""));
     }
+    job.rank(plan)
+        .map(Rank::alike)
+        .filter(alike -> !alike.isEmpty())
+        .ifPresent(alike -> all.add(Saying.of("report-job-alike", "", Arg.list(alike))));
     if (!plan.held()) {
       all.addAll(plan.because());
     }

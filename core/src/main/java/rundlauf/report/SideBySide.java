@@ -16,7 +16,7 @@ import rundlauf.report.Table.Row;
 
 /** Every setup of the bench, as it turns and as it is pushed. */
 final class SideBySide {
-  /** A figure of the last trial of its kind. */
+  /** A figure of the last trial of its kind that tells it. */
   private record Trait(String code, String kind, Function<Reduced, Optional<Figure>> of) {}
 
   private static final List<Trait> TURNED =
@@ -88,7 +88,11 @@ final class SideBySide {
     if (bearing.isEmpty()) {
       return new Cell.Link(Saying.of("report-refused", ""), Sheet.last(kind).section());
     }
-    Sheet last = Sheet.last(bearing);
+    List<Sheet> telling =
+        bearing.stream()
+            .filter(s -> s.reduced().flatMap(trait.of()).filter(Figure::known).isPresent())
+            .toList();
+    Sheet last = Sheet.last(telling.isEmpty() ? bearing : telling);
     Figure figure = last.reduced().flatMap(trait.of()).orElseThrow();
     return figure instanceof Missing
         ? new Cell.Link(Saying.of("report-cannot-be-had", ""), last.section())

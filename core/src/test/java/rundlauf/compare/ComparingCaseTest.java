@@ -33,16 +33,26 @@ class ComparingCaseTest {
         .isCloseTo(Math.sqrt(2) * 2e-6, within(0.05e-6));
     // source: recomputed: 1 − Φ(5/(2√2)) = 0.0385
     assertThat(tip.aSmaller().orElseThrow()).isCloseTo(0.0385, within(0.004));
-    assertThat(tip.verdict()).isEqualTo(Verdict.BETTER);
-    assertThat(tip.better()).contains("Wren");
     assertThat(tip.fair()).isTrue();
   }
 
   @Test
-  void oddsUnderNinetyFivePercentProveNothing() {
-    Difference tip = tip(compare(30, 2, 26, 2, 4));
-    // source: recomputed: Φ(4/(2√2)) = 0.921
-    assertThat(tip.aSmaller().orElseThrow()).isCloseTo(1 - 0.9214, within(0.006));
+  void aDifferenceWhoseIntervalLeavesOutNoughtIsProven() {
+    Difference tip = tip(compare(30, 2, 24, 2, 4));
+    // source: recomputed: Φ(6/(2√2)) = 0.983
+    assertThat(tip.aSmaller().orElseThrow()).isCloseTo(1 - 0.983, within(0.003));
+    assertThat(tip.difference().estimate().orElseThrow().interval().holds(0)).isFalse();
+    assertThat(tip.verdict()).isEqualTo(Verdict.BETTER);
+    assertThat(tip.better()).contains("Wren");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"26, 0.9214", "25, 0.9615"})
+  void aDifferenceWhoseIntervalHoldsNoughtProvesNothing(double um, double odds) {
+    Difference tip = tip(compare(30, 2, um, 2, 4));
+    // source: recomputed: Φ(4/(2√2)) = 0.921, Φ(5/(2√2)) = 0.9615
+    assertThat(tip.aSmaller().orElseThrow()).isCloseTo(1 - odds, within(0.006));
+    assertThat(tip.difference().estimate().orElseThrow().interval().holds(0)).isTrue();
     assertThat(tip.verdict()).isEqualTo(Verdict.NOT_PROVEN);
     assertThat(tip.better()).isEmpty();
   }
@@ -144,6 +154,30 @@ class ComparingCaseTest {
     assertThat(SetupResults.latest("Heron", List.of(next, old)).results()).containsExactly(next);
     assertThat(SetupResults.latest("Heron", List.of(old, next, again)).results())
         .containsExactly(again);
+  }
+
+  @Test
+  void ofAFigureTheLatestTrialThatTellsItCounts() {
+    Figure tir = MadeResults.tir("old.yaml", 20e-6, 1e-6, 0);
+    Runout old =
+        MadeResults.runout(MadeResults.head("old.yaml", "2026-01-02", CONDITIONS), tir, tir);
+    Runout next =
+        MadeResults.runout(
+            MadeResults.head("new.yaml", "2026-02-01", CONDITIONS), MadeResults.missing(), tir);
+    SetupResults heron = SetupResults.latest("Heron", List.of(next, old));
+    Trait tip = trait("axis.tip.tir");
+    assertThat(tip.of(heron)).isEqualTo(tir);
+    assertThat(tip.earlier(heron)).contains(old);
+    assertThat(trait("axis.tilt").earlier(heron)).isEmpty();
+    SetupResults wren = new SetupResults("Wren", List.of(runout("b.yaml", CONDITIONS, 25, 2, 0)));
+    Difference found = tip(Comparing.compare(List.of(heron, wren), DRAWS));
+    assertThat(found.ofA()).isEqualTo(tir);
+    assertThat(found.aFile()).isEqualTo("old.yaml");
+    assertThat(found.bFile()).isEqualTo("b.yaml");
+  }
+
+  private static Trait trait(String path) {
+    return Trait.ALL.stream().filter(t -> t.path().equals(path)).findFirst().orElseThrow();
   }
 
   @Test

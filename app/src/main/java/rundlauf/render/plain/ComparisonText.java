@@ -20,18 +20,27 @@ import rundlauf.report.SetupSide;
 
 /** A bench's setups side by side as plain text: cautions, then figure by figure. */
 public final class ComparisonText {
-  /** What is shown; the document has the rest. Our choice: what a cut feels. */
+  /** What is shown whether it is known or not. Our choice: what a cut feels. */
   private static final List<String> SHOWN =
+      List.of("nextClamping.tir", "axis.tip.tir", "stiffness", "play", "usable.min", "usable.max");
+
+  /** What is shown where a setup knows it; the document has the rest. */
+  private static final List<String> BESIDES =
       List.of(
-          "nextClamping.tir",
-          "axis.tip.tir",
           "bestClocking.tir",
-          "stiffness",
-          "play",
+          "parts.spindle.eccentricity",
+          "parts.collet.eccentricity",
+          "parts.shank.eccentricity",
+          "directions.soft.stiffness",
+          "directions.stiff.stiffness",
+          "shares.collet.compliance",
+          "shares.bearings.compliance",
+          "shares.mount.compliance",
+          "shares.frame.compliance",
           "endPlay",
           "axialStiffness",
-          "usable.min",
-          "usable.max");
+          "growth",
+          "settledAfter");
 
   /** A pair of which one figure is missing is not told of: the rows say so. */
   private static final List<Verdict> TOLD =
@@ -51,14 +60,19 @@ public final class ComparisonText {
             Arg.of(found.results().bench().name()),
             Arg.of(found.setups().size())));
     sheet.paragraph(sheet.word("range-meaning"));
+    sheet.paragraph(sheet.word("compare-no-ranking"));
     cautions(sheet, found);
     for (Trait trait : Trait.ALL) {
-      if (SHOWN.contains(trait.path())) {
+      if (SHOWN.contains(trait.path()) || (BESIDES.contains(trait.path()) && known(found, trait))) {
         trait(sheet, found, trait);
       }
     }
     norms(sheet, found);
     return sheet.text();
+  }
+
+  private static boolean known(BenchComparison found, Trait trait) {
+    return found.setups().stream().anyMatch(side -> trait.of(side.latest()).known());
   }
 
   /** What norms say of each setup; nothing where none speaks. */
@@ -126,15 +140,23 @@ public final class ComparisonText {
       if (figure instanceof Missing) {
         unmeasured.add(side.setup().name());
       } else {
-        sheet.figure(side.setup().name(), figure);
+        sheet.row(side.setup().name(), sheet.value(figure) + earlier(sheet, side, trait));
       }
     }
-    if (!unmeasured.isEmpty()) {
+    if (!unmeasured.isEmpty() && SHOWN.contains(trait.path())) {
       sheet.row(sheet.word("not-known-of"), String.join(", ", unmeasured));
     }
     for (Verdict verdict : TOLD) {
       pairs(sheet, found.results().comparison(), trait, verdict);
     }
+  }
+
+  /** The trial, where a later one of its kind does not tell the figure. */
+  private static String earlier(Sheet sheet, SetupSide side, Trait trait) {
+    return trait
+        .earlier(side.latest())
+        .map(result -> sheet.word("of-earlier-trial", Arg.of(result.head().name())))
+        .orElse("");
   }
 
   /** The pairs of one verdict, under its name; nothing when there are none. */

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import rundlauf.cutting.prediction.Limit;
 import rundlauf.cutting.prediction.Prediction;
 import rundlauf.planning.JobPlan;
+import rundlauf.planning.Rank;
 import rundlauf.planning.SetupPlan;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
@@ -25,35 +26,53 @@ final class PlanRanking {
     boolean tried = plan.setups().stream().anyMatch(one -> one.best().isPresent());
     sheet.paragraph(
         take.isPresent()
-            ? sheet.word("plan-take", Arg.of(take.get().setup()))
+            ? take(sheet, plan, take.get())
             : sheet.word(tried ? "plan-none-will-do" : "plan-nothing-tried"));
+  }
+
+  private static String take(Sheet sheet, JobPlan plan, SetupPlan one) {
+    List<String> alike = plan.rank(one).map(Rank::alike).orElse(List.of());
+    return alike.isEmpty()
+        ? sheet.word("plan-take", Arg.of(one.setup()))
+        : sheet.word("plan-take-one-of", Arg.of(one.setup()), Arg.list(alike));
   }
 
   /** Those with a cut, best first; then those without one, by their reasons; those on hold last. */
   static void rows(Sheet sheet, JobPlan plan) {
-    int rank = 0;
     Map<Saying, List<String>> untried = new LinkedHashMap<>();
     for (SetupPlan one : plan.setups()) {
-      if (one.recommended()) {
-        rank++;
-      }
       if (one.held()) {
         continue;
       }
       if (one.best().isPresent()) {
-        sheet.row(name(sheet, one, rank), line(sheet, one, one.best().get()));
+        Optional<Rank> rank = plan.rank(one);
+        String words = line(sheet, one, one.best().get());
+        sheet.row(name(sheet, one, rank), words + alike(sheet, rank));
       } else {
         untried.computeIfAbsent(why(one), w -> new ArrayList<>()).add(one.setup());
       }
+    }
+    if (plan.setups().stream().filter(PlanRanking::missed).count() > 1) {
+      sheet.row("", sheet.word("plan-misses-alike", Arg.of(Rank.ODDS_TOLD)));
     }
     untried.forEach((why, names) -> sheet.missing(names, "plan-not-tried", why));
     plan.setups().stream().filter(SetupPlan::held).forEach(one -> held(sheet, one));
   }
 
-  private static String name(Sheet sheet, SetupPlan one, int rank) {
-    return one.recommended()
-        ? sheet.word("plan-rank", Arg.of(rank), Arg.of(one.setup()))
-        : sheet.word("plan-no-rank", Arg.of(one.setup()));
+  private static boolean missed(SetupPlan one) {
+    return one.best().isPresent() && !one.feasible() && !one.held();
+  }
+
+  private static String name(Sheet sheet, SetupPlan one, Optional<Rank> rank) {
+    return rank.map(r -> sheet.word("plan-rank", Arg.of(r.place()), Arg.of(one.setup())))
+        .orElseGet(() -> sheet.word("plan-no-rank", Arg.of(one.setup())));
+  }
+
+  private static String alike(Sheet sheet, Optional<Rank> rank) {
+    return rank.map(Rank::alike)
+        .filter(alike -> !alike.isEmpty())
+        .map(alike -> sheet.word("plan-alike", Arg.list(alike)))
+        .orElse("");
   }
 
   private static Saying why(SetupPlan one) {

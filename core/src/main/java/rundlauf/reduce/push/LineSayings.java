@@ -57,12 +57,21 @@ public record LineSayings(String stiffness, String play) {
       advice.add(Saying.of("side-load-dial-limit-unknown", stiffness));
     }
     if (readings.stand().isEmpty()) {
-      advice.add(Saying.of("stand-not-checked", stiffness));
+      advice.add(stand(readings));
     }
     readings.indicator().fromNorm().ifPresent(advice::add);
     if (readings.reference().isEmpty()) {
       advice.add(Saying.of("side-load-no-reference", stiffness));
     }
     return advice;
+  }
+
+  /** Pushed off from what the dial's foot stands on, the stand is loaded by the push itself. */
+  private Saying stand(LoadReadings readings) {
+    return readings
+        .reaction()
+        .filter(body -> readings.reference().filter(body::equals).isPresent())
+        .map(body -> Saying.of("stand-pushed-unchecked", stiffness, Arg.term("reference-" + body)))
+        .orElseGet(() -> Saying.of("stand-not-checked", stiffness));
   }
 }

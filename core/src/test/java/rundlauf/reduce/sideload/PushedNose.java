@@ -108,8 +108,18 @@ public record PushedNose(
   }
 
   /** Points as a trial. */
-  static LoadReadings readings(
+  public static LoadReadings readings(
       List<LoadReadings.Point> points, double forceLimit, IndicatorLimits dial, TrialHead head) {
+    return readings(points, forceLimit, dial, head, Optional.empty());
+  }
+
+  /** Pushed off from a body; the dial's foot stands on the table. */
+  static LoadReadings readings(
+      List<LoadReadings.Point> points,
+      double forceLimit,
+      IndicatorLimits dial,
+      TrialHead head,
+      Optional<String> reaction) {
     Measured one = Measured.exact(1, Unit.ONE);
     return new LoadReadings(
         head,
@@ -120,11 +130,11 @@ public record PushedNose(
         Optional.empty(),
         Optional.empty(),
         Optional.of("table"),
-        Optional.empty(),
+        reaction,
         points);
   }
 
-  static IndicatorLimits dial(
+  public static IndicatorLimits dial(
       Optional<IndicatorLimits.LimitOfError> limit, OptionalDouble hysteresis) {
     return dial(DIVISION, limit, hysteresis);
   }

@@ -11,8 +11,10 @@ import org.junit.jupiter.api.Test;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
 import rundlauf.maths.Work;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
 import rundlauf.readings.IndicatorLimits;
 import rundlauf.readings.LoadReadings;
 import rundlauf.readings.LoadReadings.Branch;
@@ -56,6 +58,22 @@ class StandCheckCaseTest {
     assertThat(reduce(2e-6, Optional.of(new Stand("stand/arm", 0))).advice())
         .extracting(s -> s.code())
         .doesNotContain("stand-not-checked");
+  }
+
+  @Test
+  void pushedOffFromItsOwnBodyItMattersMost() {
+    List<Point> points = new ArrayList<>();
+    for (double force : new double[] {0, 5, 10, 15, 20}) {
+      double reading = 2e-6 * force;
+      points.add(new Point(force, reading, "shank", Optional.empty(), 0, 0, Branch.UNSAID, 1, 1));
+    }
+    IndicatorLimits dial = PushedNose.dial(FINE, Optional.empty(), OptionalDouble.empty());
+    LoadReadings readings =
+        PushedNose.readings(points, 0, dial, PushedNose.HEAD, Optional.of("table"));
+    SideLoad found = SideLoadReduction.reduce(readings, DRAWS, Work.sequential());
+    assertThat(found.advice())
+        .contains(Saying.of("stand-pushed-unchecked", "stiffness", Arg.term("reference-table")))
+        .noneMatch(s -> s.code().equals("stand-not-checked"));
   }
 
   @Test
