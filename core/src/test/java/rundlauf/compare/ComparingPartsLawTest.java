@@ -79,6 +79,22 @@ class ComparingPartsLawTest {
     assertThat(found.because()).extracting(s -> s.about()).contains("station");
   }
 
+  @Test
+  void rangesOverTheTurnsReadTellNoSpindleFromAnother() {
+    Difference found = compared(turns("a", 0), turns("b", 20 * UM), NamedFigure.ASYNCHRONOUS);
+    assertThat(found.aSmaller().orElseThrow()).isGreaterThan(0.99);
+    assertThat(found.verdict()).isEqualTo(Verdict.NOT_FAIR);
+    assertThat(found.because()).extracting(s -> s.code()).containsExactly("compare-turns-read");
+  }
+
+  private static Runout turns(String file, double motion) {
+    var dial = Dial.clean(10 * UM).with(Nuisances.clean().withScatter(motion));
+    var plan = RunoutPlan.oneTurn(STATION, 8).forTurns(4);
+    var taken = RunoutBench.take(Stream.of(9, file), Holding.clean(20 * UM, 1), plan, dial);
+    return RunoutReduction.reduce(
+        taken.readings(file, OptionalDouble.empty(), 0), new Draws(4, 600), Work.sequential());
+  }
+
   private static double held(int trials) {
     int held = 0;
     for (int t = 0; t < trials; t++) {
