@@ -96,7 +96,7 @@ public final class BenchFiles {
     return inner.size() == 1 ? zip.under(inner.get(0).replace("/" + DOCUMENT, "")) : zip;
   }
 
-  private static Bench read(Folder folder) {
+  static Bench read(Folder folder) {
     return read(folder, paths -> paths.stream().map(p -> TrialFiles.read(folder, p)).toList());
   }
 

@@ -40,6 +40,10 @@ final class AppPermissions {
     homes.put("com.fasterxml.jackson..", List.of("rundlauf.wire..", "rundlauf.render.."));
     homes.put("org.snakeyaml..", List.of("rundlauf.files.."));
     homes.put("de.siegmar.fastcsv..", List.of("rundlauf.files.."));
+    homes.put("io.javalin..", List.of("rundlauf.web.."));
+    homes.put("org.eclipse.jetty..", List.of("rundlauf.web.."));
+    homes.put("jakarta.servlet..", List.of("rundlauf.web.."));
+    homes.put("org.commonmark..", List.of("rundlauf.render.."));
     homes.put("java.net..", List.of("rundlauf", "rundlauf.web..", "rundlauf.devices.."));
     for (String library :
         List.of(

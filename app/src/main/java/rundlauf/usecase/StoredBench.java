@@ -1,0 +1,111 @@
+package rundlauf.usecase;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+
+/**
+ * The files that a bench in the store stands for: the same that an export writes, so that every
+ * figure is worked out from what others can read.
+ */
+public final class StoredBench {
+  /** Attachments under this folder are what an import was given; an export leaves them out. */
+  public static final String AS_IMPORTED = "as-imported/";
+
+  private final BenchStore benches;
+  private final AttachmentStore attachments;
+  private final Documents documents;
+
+  public StoredBench(BenchStore benches, AttachmentStore attachments, Documents documents) {
+    this.benches = benches;
+    this.attachments = attachments;
+    this.documents = documents;
+  }
+
+  /**
+   * Everything: the bench's document, its trials with their tables, recordings and photos.
+   *
+   * @param bench its name in the store
+   * @throws Refused when it is not kept, or two files would have one name
+   */
+  public BenchContents contents(String bench) {
+    Map<String, byte[]> files = new LinkedHashMap<>(documents(bench));
+    for (String trial : benches.trials(bench)) {
+      for (Kept.Attachment kept : attachments.attachments(new TrialName(bench, trial))) {
+        if (!kept.name().startsWith(AS_IMPORTED)) {
+          add(files, folder(trial) + kept.name(), attachments.content(kept.digest()));
+        }
+      }
+    }
+    return BenchContents.of(files);
+  }
+
+  /** The same without recordings and photos. */
+  public BenchContents texts(String bench) {
+    return BenchContents.of(documents(bench));
+  }
+
+  private Map<String, byte[]> documents(String bench) {
+    Kept.Edition newest =
+        benches
+            .bench(bench)
+            .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(bench)));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(BenchContents.DOCUMENT, bytes(newest.document()));
+    for (String trial : benches.trials(bench)) {
+      trial(files, new TrialName(bench, trial));
+    }
+    return files;
+  }
+
+  private void trial(Map<String, byte[]> files, TrialName trial) {
+    List<Kept.Edition> editions = benches.editions(trial);
+    String document = editions.get(editions.size() - 1).document();
+    List<Kept.Reading> readings = benches.readings(trial);
+    String path = path(trial.trial());
+    if (readings.isEmpty()) {
+      add(files, path, bytes(document));
+      return;
+    }
+    String table = table(trial.trial());
+    String name = table.substring(table.lastIndexOf('/') + 1);
+    String line = documents.write(KeptTable.readingsField(name));
+    add(files, path, bytes(ended(document) + line));
+    add(files, table, bytes(KeptTable.of(readings).write(documents)));
+  }
+
+  /** The path of a trial's document among the bench's files. */
+  public static String path(String trial) {
+    return BenchContents.TRIALS + trial;
+  }
+
+  /** The path of a trial's table among the bench's files. */
+  public static String table(String trial) {
+    String path = path(trial);
+    return path.substring(0, path.lastIndexOf('.')) + ".csv";
+  }
+
+  private static String folder(String trial) {
+    String path = path(trial);
+    return path.substring(0, path.lastIndexOf('/') + 1);
+  }
+
+  private static String ended(String document) {
+    return document.endsWith("\n") ? document : document + "\n";
+  }
+
+  private static void add(Map<String, byte[]> files, String path, byte[] content) {
+    byte[] there = files.putIfAbsent(path, content);
+    if (there != null && !java.util.Arrays.equals(there, content)) {
+      throw Refused.at(new Place(path, 0, 0, ""), "stored-files-clash", Arg.typed(path));
+    }
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}
