@@ -12,6 +12,7 @@ import rundlauf.cli.DemoCommand;
 import rundlauf.cli.PlanCommand;
 import rundlauf.cli.PredictCommand;
 import rundlauf.cli.ReduceCommand;
+import rundlauf.cli.ServeCommand;
 import rundlauf.devices.Processors;
 import rundlauf.files.DemoDisk;
 import rundlauf.files.DiskCuts;
@@ -57,7 +58,8 @@ public final class Main {
     var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
     var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Processors()), console);
     var demo = new DemoCommand(demo(compareBench), console);
-    return CommandLines.run(List.of(demo, reduce, compare, predict, plan), console, args);
+    var serve = new ServeCommand(new MainServing(console::details), console);
+    return CommandLines.run(List.of(demo, serve, reduce, compare, predict, plan), console, args);
   }
 
   private static ShowDemo demo(CompareBench compareBench) {

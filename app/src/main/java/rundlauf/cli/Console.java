@@ -50,7 +50,7 @@ public final class Console {
   }
 
   /** The details of a fault of ours, where they were asked for. */
-  void details(Throwable fault) {
+  public void details(Throwable fault) {
     if (debug) {
       fault.printStackTrace(err);
     }

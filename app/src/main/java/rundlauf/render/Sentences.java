@@ -35,6 +35,11 @@ public final class Sentences {
   public record Refusal(String code, String text, String remedy, Place place) {
     /** One line: {@code file:line: field: text — remedy} */
     public String line() {
+      return where() + text + " — " + remedy;
+    }
+
+    /** {@code file:line: field: }, as much of it as is known. */
+    public String where() {
       StringBuilder line = new StringBuilder();
       if (!place.file().isEmpty()) {
         line.append(place.file()).append(place.line() > 0 ? ":" + place.line() : "").append(": ");
@@ -42,7 +47,7 @@ public final class Sentences {
       if (!place.field().isEmpty()) {
         line.append(place.field()).append(": ");
       }
-      return line.append(text).append(" — ").append(remedy).toString();
+      return line.toString();
     }
   }
 

@@ -3,6 +3,7 @@ package rundlauf.render;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
@@ -14,6 +15,25 @@ import rundlauf.report.Remarks;
 
 /** Everything a page says, as text; the page escapes it. */
 public final class Wording {
+  private final UnaryOperator<String> addresses;
+
+  /** For a page that holds everything: what a link leads to is a part of it. */
+  public Wording() {
+    this(id -> "#" + id);
+  }
+
+  /**
+   * @param addresses where what a link leads to is found, by its id in a report
+   */
+  public Wording(UnaryOperator<String> addresses) {
+    this.addresses = addresses;
+  }
+
+  /** The address of what a link leads to. */
+  public String href(String id) {
+    return addresses.apply(id);
+  }
+
   public String say(Saying saying) {
     return Sentences.text(saying);
   }

@@ -77,6 +77,11 @@ public final class Store implements AutoCloseable {
     }
   }
 
+  /** Its address, without secrets. */
+  public String address() {
+    return database.shown();
+  }
+
   /** Benches, trials and readings. */
   public BenchStore benches() {
     return new SqlBenchStore(sql(), this::backUp);

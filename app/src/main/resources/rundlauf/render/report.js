@@ -1,6 +1,6 @@
 "use strict";
 (() => {
-  const charts = JSON.parse(document.getElementById("charts").textContent);
+  let charts = JSON.parse(document.getElementById("charts").textContent);
   const drawn = [];
 
   const colour = (name) => getComputedStyle(document.documentElement).getPropertyValue("--" + name).trim();
@@ -402,6 +402,11 @@
   document.querySelectorAll(".card .print").forEach((b) => {
     b.hidden = false;
     b.addEventListener("click", () => printCard(b.closest(".card")));
+  });
+  // A page that has changed gives its charts anew.
+  document.addEventListener("charts", (e) => {
+    charts = e.detail;
+    drawAll(onPaperNow);
   });
   addEventListener("hashchange", unfold);
   addEventListener("beforeprint", () => print(true));

@@ -1,0 +1,60 @@
+package rundlauf;
+
+import java.time.InstantSource;
+import java.util.function.Consumer;
+import rundlauf.files.TypedDocuments;
+import rundlauf.store.Store;
+import rundlauf.store.UserStore;
+import rundlauf.usecase.BenchStore;
+import rundlauf.usecase.Documents;
+import rundlauf.usecase.MakeBench;
+import rundlauf.usecase.Serving;
+import rundlauf.usecase.Shelf;
+import rundlauf.web.Cases;
+import rundlauf.web.Workbook;
+
+/** Puts the workbook together and serves it. */
+final class MainServing implements Serving {
+  private final Consumer<Throwable> faults;
+
+  /**
+   * @param faults what is told of a fault of ours
+   */
+  MainServing(Consumer<Throwable> faults) {
+    this.faults = faults;
+  }
+
+  @Override
+  public Running serve(Call call) {
+    String address = call.store().orElseGet(UserStore::address);
+    Store store = Store.open(address, InstantSource.system());
+    boolean served = false;
+    try {
+      Workbook workbook = Workbook.start(cases(store), call.host(), call.port());
+      served = true;
+      return running(call, store, workbook);
+    } finally {
+      if (!served) {
+        store.close();
+      }
+    }
+  }
+
+  private Cases cases(Store store) {
+    BenchStore benches = store.benches();
+    Documents documents = new TypedDocuments();
+    return new Cases(faults, new Shelf(benches), new MakeBench(benches, documents));
+  }
+
+  private static Running running(Call call, Store store, Workbook workbook) {
+    String host = call.host().contains(":") ? "[" + call.host() + "]" : call.host();
+    String address = "http://" + host + ":" + workbook.port() + "/";
+    return new Running(
+        address,
+        store.address(),
+        () -> {
+          workbook.stop();
+          store.close();
+        });
+  }
+}

@@ -1,0 +1,69 @@
+package rundlauf.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.render.Sentences;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.Shell;
+import rundlauf.usecase.Shelf;
+
+/** What stands round a page, and what every page needs to know of its request. */
+final class Frame {
+  /** The pages of a bench: the end of their address, and the word for them. */
+  private static final List<List<String>> PAGES =
+      List.of(
+          List.of("", "workbook-page-bench"),
+          List.of("/side-by-side", "workbook-page-side-by-side"),
+          List.of("/kit", "workbook-page-kit"),
+          List.of("/publish", "workbook-page-publish"));
+
+  private final Shelf shelf;
+  private final Guard guard;
+
+  Frame(Shelf shelf, Guard guard) {
+    this.shelf = shelf;
+    this.guard = guard;
+  }
+
+  /** Round a page of no bench. */
+  Shell plain(Context ctx, String title, Wording words) {
+    return new Shell(title, List.of(), guard.token(ctx), "[]", words);
+  }
+
+  /**
+   * Round a page of a bench.
+   *
+   * @param charts of the page as a JSON list
+   */
+  Shell of(Context ctx, int bench, String title, String charts, Wording words) {
+    String base = "/bench/" + bench;
+    List<Shell.Link> links = new ArrayList<>();
+    for (List<String> page : PAGES) {
+      String href = base + page.get(0);
+      links.add(new Shell.Link(words.word(page.get(1)), href, ctx.path().equals(href)));
+    }
+    String name = shelf.bench(bench);
+    return new Shell(pageTitle(title, name), links, guard.token(ctx), charts, words);
+  }
+
+  private static String pageTitle(String title, String bench) {
+    return title.equals(bench)
+        ? title
+        : Sentences.text(Saying.of("workbook-title", "", Arg.of(title), Arg.of(bench)));
+  }
+
+  /** The number in a part of the address; 0, which nothing has, where it is no number. */
+  static int number(Context ctx, String part) {
+    String text = ctx.pathParam(part);
+    return text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
+  }
+
+  /** A field of a form; empty text where it was not sent. */
+  static String field(Context ctx, String name) {
+    String text = ctx.formParam(name);
+    return text == null ? "" : text;
+  }
+}

@@ -1,0 +1,75 @@
+package rundlauf.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.time.InstantSource;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+
+/** The server of the workbook. */
+public final class Workbook {
+  /** Threads at most; the sheets that are open hold none. */
+  private static final int THREADS = 24;
+
+  /** Bytes of a request: one recording or photo, and a little. */
+  private static final long LARGEST_REQUEST = 65_000_000;
+
+  private final Javalin server;
+
+  private Workbook(Javalin server) {
+    this.server = server;
+  }
+
+  /**
+   * Starts it.
+   *
+   * @param cases what can be asked of it
+   * @param host the address to listen on
+   * @param port to listen on; 0: any that is free
+   * @throws Refused when it cannot listen there
+   */
+  public static Workbook start(Cases cases, String host, int port) {
+    var guard = new Guard(new Sessions(InstantSource.system()), host);
+    Javalin server = Javalin.create(config -> configure(config, cases, guard));
+    try {
+      server.start(host, port);
+    } catch (JavalinBindException taken) {
+      throw Refused.at(Place.NOWHERE, "port-taken", Arg.of(host + ":" + port));
+    }
+    return new Workbook(server);
+  }
+
+  private static void configure(JavalinConfig config, Cases cases, Guard guard) {
+    config.startup.showJavalinBanner = false;
+    config.startup.startupWatcherEnabled = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.jetty.threadPool = new QueuedThreadPool(THREADS, 4);
+    config.http.maxRequestSize = LARGEST_REQUEST;
+    config.routes.before(guard::before);
+    Refusals.on(config.routes, cases.faults());
+    config.routes.get("/asset/{name}", AssetPages::give);
+    var pages = new Frame(cases.shelf(), guard);
+    for (Group group : groups(cases, pages)) {
+      group.on(config.routes);
+    }
+  }
+
+  /** The pages, by what they are about. */
+  private static List<Group> groups(Cases cases, Frame frame) {
+    return List.of(new BenchesPages(cases, frame));
+  }
+
+  /** The port that is listened on. */
+  public int port() {
+    return server.port();
+  }
+
+  /** Ends it; requests that are being answered are answered. */
+  public void stop() {
+    server.stop();
+  }
+}
