@@ -2,14 +2,17 @@ package rundlauf;
 
 import java.time.InstantSource;
 import java.util.function.Consumer;
+import rundlauf.devices.Processors;
 import rundlauf.files.TypedDocuments;
 import rundlauf.store.Store;
 import rundlauf.store.UserStore;
 import rundlauf.usecase.BenchStore;
 import rundlauf.usecase.Documents;
+import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
 import rundlauf.usecase.Serving;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.StoredBench;
 import rundlauf.web.Cases;
 import rundlauf.web.Workbook;
 
@@ -43,7 +46,9 @@ final class MainServing implements Serving {
   private Cases cases(Store store) {
     BenchStore benches = store.benches();
     Documents documents = new TypedDocuments();
-    return new Cases(faults, new Shelf(benches), new MakeBench(benches, documents));
+    var stored = new StoredBench(benches, store.attachments(), documents);
+    var results = new KeptResults(stored, documents, new Processors());
+    return new Cases(faults, new Shelf(benches), new MakeBench(benches, documents), results);
   }
 
   private static Running running(Call call, Store store, Workbook workbook) {

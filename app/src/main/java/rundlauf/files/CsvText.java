@@ -2,7 +2,9 @@ package rundlauf.files;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Writes a table so that {@link CsvTable} reads every cell back as it is. */
@@ -20,13 +22,16 @@ final class CsvText {
         columns.stream().anyMatch(CsvText::hasComma)
             || rows.stream().flatMap(List::stream).anyMatch(CsvText::hasComma);
     StringWriter out = new StringWriter();
-    CsvWriter writer =
+    try (CsvWriter writer =
         CsvWriter.builder()
             .fieldSeparator(comma ? ';' : ',')
             .lineDelimiter(LineDelimiter.LF)
-            .build(out);
-    writer.writeRecord(columns);
-    rows.forEach(row -> writer.writeRecord(row));
+            .build(out)) {
+      writer.writeRecord(columns);
+      rows.forEach(writer::writeRecord);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken); // memory does not break
+    }
     return out.toString();
   }
 

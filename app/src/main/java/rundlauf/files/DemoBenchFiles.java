@@ -6,11 +6,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.usecase.BenchContents;
 
 /** The demo bench, as it lies in the program. */
 public final class DemoBenchFiles {
@@ -23,6 +26,21 @@ public final class DemoBenchFiles {
     try (InputStream in = open("index.txt")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
     }
+  }
+
+  /** The bench's files in memory. */
+  public static BenchContents contents() {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    try {
+      for (String name : names()) {
+        try (InputStream in = open("bench/" + name)) {
+          files.put(name, in.readAllBytes());
+        }
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return BenchContents.of(files);
   }
 
   /**

@@ -22,7 +22,11 @@ final class BenchOutcomes {
   private BenchOutcomes() {}
 
   static BenchResults of(Bench bench, Draws draws, Work work) {
-    List<Outcome> outcomes = reduced(bench, draws, work);
+    return compared(bench, reduced(bench, draws, work), draws);
+  }
+
+  /** Of trials that were reduced already, with these draws. */
+  static BenchResults compared(Bench bench, List<Outcome> outcomes, Draws draws) {
     List<SetupResults> setups =
         bench.setups().stream()
             .map(setup -> SetupResults.latest(setup.name(), ofSetup(setup.name(), outcomes)))

@@ -1,6 +1,7 @@
 package rundlauf.web;
 
 import java.util.function.Consumer;
+import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
 import rundlauf.usecase.Shelf;
 
@@ -9,4 +10,5 @@ import rundlauf.usecase.Shelf;
  *
  * @param faults what is told of a fault of ours, beside the sentence that the user sees
  */
-public record Cases(Consumer<Throwable> faults, Shelf shelf, MakeBench makeBench) {}
+public record Cases(
+    Consumer<Throwable> faults, Shelf shelf, MakeBench makeBench, KeptResults results) {}

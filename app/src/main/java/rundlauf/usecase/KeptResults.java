@@ -1,0 +1,105 @@
+package rundlauf.usecase;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Trial;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.planning.JobOutcome;
+import rundlauf.planning.Planning;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.report.BenchResults;
+import rundlauf.report.Outcome;
+
+/**
+ * What the benches in the store tell: worked out from the files they stand for by what the commands
+ * work it out with, and anew only where something that it depends on has changed.
+ */
+public final class KeptResults {
+  private static final int BENCHES = 4;
+  private static final int OUTCOMES = 400;
+
+  private final StoredBench stored;
+  private final Documents documents;
+  private final Work work;
+  private final Memo<BenchContents, Bench> benches = new Memo<>(BENCHES);
+  private final Memo<List<String>, Outcome> outcomes = new Memo<>(OUTCOMES);
+  private final Memo<BenchContents, BenchResults> results = new Memo<>(BENCHES);
+  private final Memo<BenchContents, List<JobOutcome>> plans = new Memo<>(BENCHES);
+
+  public KeptResults(StoredBench stored, Documents documents, Work work) {
+    this.stored = stored;
+    this.documents = documents;
+    this.work = work;
+  }
+
+  /** A bench with its trials, as they stand in the store now. */
+  public Bench bench(String name) {
+    return bench(stored.texts(name));
+  }
+
+  private Bench bench(BenchContents texts) {
+    return benches.get(texts, () -> documents.bench(texts));
+  }
+
+  /** What became of one trial. */
+  public Outcome outcome(TrialName trial) {
+    BenchContents texts = stored.texts(trial.bench());
+    Bench bench = bench(texts);
+    return outcome(texts, bench, find(bench, trial));
+  }
+
+  /**
+   * A trial of a bench by its name.
+   *
+   * @throws Refused when the bench has none of that name
+   */
+  public static Trial find(Bench bench, TrialName trial) {
+    String path = StoredBench.path(trial.trial());
+    return bench.trials().stream()
+        .filter(t -> t.file().equals(path))
+        .findFirst()
+        .orElseThrow(
+            () -> Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(trial.trial())));
+  }
+
+  /** Every trial reduced, and the setups compared. */
+  public BenchResults results(String name) {
+    BenchContents texts = stored.texts(name);
+    return results.get(
+        texts,
+        () -> {
+          Bench bench = bench(texts);
+          List<Outcome> all = work.map(bench.trials(), trial -> outcome(texts, bench, trial));
+          return BenchOutcomes.compared(bench, all, Draws.DEFAULT);
+        });
+  }
+
+  /** The jobs of a bench, planned. */
+  public List<JobOutcome> plans(String name) {
+    BenchContents texts = stored.texts(name);
+    return plans.get(
+        texts, () -> new PlanBench(work).plan(results(name), Draws.DEFAULT, Planning.STATES));
+  }
+
+  /** A trial depends on its two files and the bench's document, and on nothing else. */
+  private Outcome outcome(BenchContents texts, Bench bench, Trial trial) {
+    String table = trial.file().substring(0, trial.file().lastIndexOf('.')) + ".csv";
+    List<String> key =
+        List.of(
+            trial.file(),
+            text(texts.find(BenchContents.DOCUMENT)),
+            text(texts.find(trial.file())),
+            text(texts.find(table)));
+    return outcomes.get(
+        key, () -> BenchOutcomes.outcome(trial, bench, Draws.DEFAULT, Work.sequential()));
+  }
+
+  private static String text(Optional<byte[]> bytes) {
+    return bytes.map(b -> new String(b, StandardCharsets.UTF_8)).orElse("");
+  }
+}
