@@ -48,7 +48,11 @@ public final class KeptResults {
 
   /** What became of one trial. */
   public Outcome outcome(TrialName trial) {
-    BenchContents texts = stored.texts(trial.bench());
+    return outcome(stored.texts(trial.bench()), trial);
+  }
+
+  /** What would become of a trial if the bench stood so. */
+  Outcome outcome(BenchContents texts, TrialName trial) {
     Bench bench = bench(texts);
     return outcome(texts, bench, find(bench, trial));
   }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -49,7 +50,18 @@ public final class StoredBench {
     return BenchContents.of(documents(bench));
   }
 
+  /** The same, as if one of its trials had other readings than are kept. */
+  BenchContents texts(String bench, String trial, List<Kept.Reading> readings) {
+    return BenchContents.of(
+        documents(bench, name -> name.trial().equals(trial) ? readings : benches.readings(name)));
+  }
+
   private Map<String, byte[]> documents(String bench) {
+    return documents(bench, benches::readings);
+  }
+
+  private Map<String, byte[]> documents(
+      String bench, Function<TrialName, List<Kept.Reading>> readings) {
     Kept.Edition newest =
         benches
             .bench(bench)
@@ -57,15 +69,15 @@ public final class StoredBench {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(BenchContents.DOCUMENT, bytes(newest.document()));
     for (String trial : benches.trials(bench)) {
-      trial(files, new TrialName(bench, trial));
+      var name = new TrialName(bench, trial);
+      trial(files, name, readings.apply(name));
     }
     return files;
   }
 
-  private void trial(Map<String, byte[]> files, TrialName trial) {
+  private void trial(Map<String, byte[]> files, TrialName trial, List<Kept.Reading> readings) {
     List<Kept.Edition> editions = benches.editions(trial);
     String document = editions.get(editions.size() - 1).document();
-    List<Kept.Reading> readings = benches.readings(trial);
     String path = path(trial.trial());
     if (readings.isEmpty()) {
       add(files, path, bytes(document));

@@ -31,7 +31,7 @@ final class GrowthPart {
     return blocks;
   }
 
-  private static Chart chart(Sheet sheet, Growth growth) {
+  static Chart chart(Sheet sheet, Growth growth) {
     GrowthReadings readings = growth.readings();
     Samples times = Samples.of(readings.points().stream().map(Point::time).toList());
     Samples read = Samples.of(readings.points().stream().map(Point::reading).toList());

@@ -52,7 +52,7 @@ final class SpeedPart {
         : Saying.of("report-column-setting-in", "", Arg.of(unit));
   }
 
-  private static Chart chart(Sheet sheet, Speed speed) {
+  static Chart chart(Sheet sheet, Speed speed) {
     List<Point> points = speed.readings().points();
     List<Speed.CurvePoint> curve = speed.curve().stream().filter(c -> c.speed().known()).toList();
     Samples settings = Samples.of(points.stream().map(Point::setting).toList());

@@ -51,6 +51,7 @@ final class CorePermissions {
     rows.put("proof", List.of("maths", "quantity", "bench", "character", "cutting", "planning"));
     rows.put("program", List.of("maths", "quantity", "bench", "character", "cutting", "planning"));
     rows.put("watch", List.of("maths", "quantity", "bench", "reduce"));
+    rows.put("guide", List.of("maths", "quantity", "bench", "readings", "reduce", "safety"));
     TreeSet<String> all = new TreeSet<>(rows.keySet());
     rows.put("report", List.copyOf(all));
     return rows;

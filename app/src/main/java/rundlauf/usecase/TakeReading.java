@@ -1,0 +1,77 @@
+package rundlauf.usecase;
+
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.report.Outcome;
+
+/**
+ * Takes a reading into a trial. It is looked at first as it would stand in the trial's file, so
+ * that what no reduction could read is refused while the dial still shows it.
+ */
+public final class TakeReading {
+  private final BenchStore benches;
+  private final StoredBench stored;
+  private final KeptResults results;
+  private final InstantSource clock;
+
+  /**
+   * @param clock tells the time of a strike that was made only to look what would follow
+   */
+  public TakeReading(
+      BenchStore benches, StoredBench stored, KeptResults results, InstantSource clock) {
+    this.benches = benches;
+    this.stored = stored;
+    this.results = results;
+    this.clock = clock;
+  }
+
+  /**
+   * Keeps a reading.
+   *
+   * @param typed blanks round a cell's text are left out; empty cells are
+   * @return the reading as it is kept: once it is returned it outlives any crash
+   * @throws Refused when a cell cannot be read, or the key is taken by another reading
+   */
+  public Kept.Reading take(TrialName trial, TypedReading typed) {
+    TypedReading reading = stripped(typed);
+    List<Kept.Reading> kept = benches.readings(trial);
+    boolean again = kept.stream().anyMatch(r -> r.typed().key().equals(reading.key()));
+    if (!again) {
+      look(trial, kept, reading);
+    }
+    return benches.append(trial, reading);
+  }
+
+  private static TypedReading stripped(TypedReading typed) {
+    List<TypedReading.Cell> cells = new ArrayList<>();
+    for (TypedReading.Cell cell : typed.cells()) {
+      String text = cell.text().strip();
+      if (text.chars().anyMatch(Character::isISOControl)) {
+        throw Refused.at(Place.NOWHERE.field(cell.column()), "cell-with-break");
+      }
+      if (!text.isEmpty()) {
+        cells.add(new TypedReading.Cell(cell.column(), text));
+      }
+    }
+    return new TypedReading(typed.key(), cells);
+  }
+
+  /** Refuses a reading that the trial's table could not hold. */
+  private void look(TrialName trial, List<Kept.Reading> kept, TypedReading reading) {
+    List<Kept.Reading> with = new ArrayList<>(kept);
+    with.add(new Kept.Reading(kept.size() + 1, reading, clock.instant(), Optional.empty()));
+    BenchContents texts = stored.texts(trial.bench(), trial.trial(), with);
+    if (results.outcome(texts, trial) instanceof Outcome.Unusable unusable) {
+      Place place = unusable.refused().place();
+      boolean ofIt =
+          place.file().equals(StoredBench.table(trial.trial())) && place.line() == with.size() + 1;
+      if (ofIt) {
+        throw unusable.refused();
+      }
+    }
+  }
+}

@@ -1,0 +1,317 @@
+"use strict";
+// The sheet: asks, keeps what is typed on this device until the bench has it, and shows what the bench makes of it.
+(async () => {
+  const sheet = document.getElementById("sheet");
+  const words = JSON.parse(document.getElementById("words").textContent);
+  const { base, name } = sheet.dataset;
+  const at = (id) => document.getElementById(id);
+  const entry = at("entry");
+  const queue = await window.rundlaufQueue.open();
+
+  let now = JSON.parse(at("now").textContent);
+  let waiting = await queue.all(name);
+  let reached = true;
+  let sending = false;
+  let again = 0;
+
+  const RETRY_MS = 1500;
+  const PATIENCE_MS = 8000;
+
+  const element = (tag, attributes, ...inner) => {
+    const e = document.createElement(tag);
+    Object.entries(attributes).forEach(([k, v]) => {
+      if (v === true) e.setAttribute(k, "");
+      else if (v !== false && v !== null && v !== undefined) e.setAttribute(k, v);
+    });
+    e.append(...inner);
+    return e;
+  };
+
+  const fill = (pattern, ...values) => pattern.replace(/\{(\d)\}/g, (_, i) => values[Number(i)]);
+
+  // ---- what is asked
+
+  const unsent = () => waiting.filter((w) => !w.refused);
+
+  // Readings on their way answer the steps before the one to ask now.
+  const answered = () => {
+    const keys = unsent().filter((w) => w.kind === "reading").map((w) => w.body.key);
+    const struck = unsent().filter((w) => w.kind === "strike" && keys.includes(w.key)).length;
+    return keys.length - struck;
+  };
+
+  const step = () => now.steps[answered()] || now.more;
+
+  const numberField = (asked, id) => element("div", { class: "field" },
+    element("label", { for: id }, asked.label),
+    element("input", { id, name: asked.column, type: "text", inputmode: "none", autocomplete: "off", required: true, enterkeyhint: "next",
+      "aria-describedby": "refusal", class: "number" }));
+
+  const textField = (asked, id) => element("div", { class: "field" },
+    element("label", { for: id }, asked.label),
+    element("input", { id, name: asked.column, type: "text", autocomplete: "off", maxlength: "400", "aria-describedby": "refusal" }));
+
+  const choiceField = (asked, id) => {
+    const options = asked.choices.map((c, i) => element("label", { class: "choice" },
+      element("input", { type: "radio", name: asked.column, value: c.value, required: true, id: i ? false : id }),
+      element("span", {}, c.label)));
+    return element("fieldset", { class: "choices" }, element("legend", {}, asked.label), ...options);
+  };
+
+  const FIELDS = { number: numberField, text: textField, choice: choiceField };
+
+  let shown = "";
+
+  const ask = () => {
+    const next = step();
+    const mark = JSON.stringify([next, answered()]);
+    if (mark === shown) return;
+    shown = mark;
+    at("prompt").textContent = next.prompt;
+    at("drawing").innerHTML = next.drawing;
+    at("fields").replaceChildren(...next.asked.map((a, i) => FIELDS[a.kind](a, "ask-" + i)));
+    at("given").replaceChildren(...next.given.map((g, i) => element("div", { class: "field" },
+      element("label", { for: "given-" + i }, g.label),
+      element("input", { id: "given-" + i, name: g.column, type: "text", autocomplete: "off", value: g.text, "aria-describedby": "refusal" }))));
+    at("given-box").hidden = next.given.length === 0;
+    at("keys").hidden = !next.asked.some((a) => a.kind === "number");
+    const done = now.done + answered();
+    at("count").textContent = done < now.intended ? fill(words.count, done + 1, now.intended) : fill(words.beyond, done);
+    focusFirst();
+  };
+
+  const focusFirst = () => {
+    const first = at("fields").querySelector("input");
+    if (first && !document.querySelector("dialog[open]")) first.focus({ preventScroll: true });
+  };
+
+  // ---- what is shown
+
+  const banner = () => {
+    const box = at("banner");
+    const count = unsent().length;
+    const text = reached ? "" : fill(queue.durable ? words.away : words.awayUnkept, count);
+    if (box.textContent !== text) box.textContent = text;
+    box.hidden = reached;
+    at("waiting").textContent = count === 0 ? "" : fill(words.waiting, count);
+    document.documentElement.dataset.waiting = count;
+  };
+
+  const said = (body) => (body.cells || []).filter((c) => c.column !== "taken").map((c) => c.column + " " + c.text).join(", ");
+
+  const refused = () => {
+    const list = waiting.filter((w) => w.refused);
+    at("refused").hidden = list.length === 0;
+    at("refused-list").replaceChildren(...list.map((w) => {
+      const anew = element("button", { type: "button" }, words.anew);
+      const leave = element("button", { type: "button" }, words.leave);
+      anew.addEventListener("click", async () => { await forget(w); typeAnew(w); });
+      leave.addEventListener("click", () => forget(w));
+      return element("li", {}, element("span", {}, said(w.body) + ": " + w.refused.text + ". " + w.refused.remedy + ". "), anew, " ", leave);
+    }));
+  };
+
+  const forget = async (w) => {
+    await queue.remove(w.id);
+    waiting = waiting.filter((other) => other.id !== w.id);
+    refused();
+    banner();
+    ask();
+  };
+
+  const typeAnew = (w) => {
+    (w.body.cells || []).forEach((c) => {
+      const field = entry.elements[c.column];
+      if (field) field.value = c.text;
+    });
+    focusFirst();
+  };
+
+  const show = () => {
+    at("so-far").innerHTML = now.soFar;
+    at("kept").innerHTML = now.kept;
+    at("advice").innerHTML = now.advice;
+    document.dispatchEvent(new CustomEvent("charts", { detail: now.charts }));
+    ask();
+    banner();
+    refused();
+  };
+
+  // ---- to and from the bench
+
+  const token = () => document.querySelector("meta[name=rundlauf-token]");
+
+  const call = async (path, options) => {
+    const stop = new AbortController();
+    const timer = setTimeout(() => stop.abort(), PATIENCE_MS);
+    try {
+      return await fetch(base + path, { ...options, signal: stop.signal, credentials: "same-origin",
+        headers: { Accept: "application/json", "Content-Type": "application/json", "Rundlauf-Token": token().content } });
+    } finally {
+      clearTimeout(timer);
+    }
+  };
+
+  // After a new start of the bench the page's token is void; a fresh one is had for the asking.
+  const freshToken = async () => {
+    const answer = await fetch("/token", { credentials: "same-origin", headers: { Accept: "application/json" } });
+    token().content = (await answer.json()).token;
+  };
+
+  const send = async (w) => {
+    const path = w.kind === "reading" ? "/readings" : "/readings/" + encodeURIComponent(w.key) + "/strike";
+    const answer = await call(path, { method: "POST", body: JSON.stringify(w.body) });
+    if (answer.status >= 500) throw new Error(String(answer.status));
+    return { ok: answer.ok, status: answer.status, document: await answer.json() };
+  };
+
+  const isNewer = (document) => document.version >= now.version;
+
+  const take = (document) => {
+    if (isNewer(document)) now = document;
+    show();
+  };
+
+  const settle = async (w, answer) => {
+    if (answer.ok) {
+      await queue.remove(w.id);
+      waiting = waiting.filter((other) => other.id !== w.id);
+      take(answer.document);
+      return;
+    }
+    if (answer.status === 403) {
+      await freshToken();
+      return;
+    }
+    const error = answer.document.error;
+    if (w.atOnce && w.kind === "reading") {
+      await forget(w);
+      typeAnew(w);
+      complain(error);
+    } else {
+      w.refused = error;
+      await queue.put(w);
+      refused();
+      ask();
+    }
+  };
+
+  const complain = (error) => {
+    at("refusal").textContent = error.text + ". " + error.remedy + ".";
+    const field = entry.elements[error.field];
+    if (field && field.setAttribute) {
+      field.setAttribute("aria-invalid", "true");
+      field.focus();
+    }
+  };
+
+  const deliver = async () => {
+    if (sending) return;
+    sending = true;
+    clearTimeout(again);
+    try {
+      for (let next = unsent()[0]; next; next = unsent()[0]) await settle(next, await send(next));
+      setReached(true);
+    } catch {
+      setReached(false);
+      again = setTimeout(deliver, RETRY_MS);
+    } finally {
+      sending = false;
+    }
+  };
+
+  const setReached = (is) => {
+    waiting.forEach((w) => { if (!is) w.atOnce = false; });
+    const back = is && !reached;
+    reached = is;
+    banner();
+    if (back) refresh();
+  };
+
+  const refresh = async () => {
+    try {
+      const answer = await call("/sheet/now", { method: "GET" });
+      if (answer.ok) take(await answer.json());
+    } catch {
+      setReached(false);
+      again = setTimeout(deliver, RETRY_MS);
+    }
+  };
+
+  const keep = async (kind, body, key) => {
+    const w = { sheet: name, kind, body, key };
+    w.id = await queue.add(w);
+    w.atOnce = true;
+    waiting.push(w);
+    ask();
+    banner();
+    await deliver();
+  };
+
+  // ---- what the user does
+
+  entry.addEventListener("submit", (e) => {
+    e.preventDefault();
+    at("refusal").textContent = "";
+    const cells = [...new FormData(entry)].map(([column, text]) => ({ column, text: String(text).trim() })).filter((c) => c.text !== "");
+    cells.push({ column: "taken", text: new Date().toISOString() });
+    keep("reading", { key: window.rundlaufQueue.key(), cells });
+  });
+
+  entry.addEventListener("input", (e) => e.target.removeAttribute("aria-invalid"));
+
+  const PRESSED = {
+    back: (text) => text.slice(0, -1),
+    sign: (text) => (text.startsWith("-") ? text.slice(1) : "-" + text),
+  };
+
+  at("keys").addEventListener("pointerdown", (e) => { if (e.target.closest("[data-key]")) e.preventDefault(); });
+  at("keys").addEventListener("click", (e) => {
+    const pressed = e.target.closest("[data-key]");
+    if (!pressed) return;
+    const field = document.activeElement.classList.contains("number") ? document.activeElement : at("fields").querySelector("input.number");
+    field.value = PRESSED[pressed.dataset.key] ? PRESSED[pressed.dataset.key](field.value) : field.value + pressed.dataset.key;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+
+  const dialog = at("strike");
+  let striking = "";
+  const openStrike = (key) => {
+    striking = key;
+    at("reason").value = "";
+    dialog.showModal();
+  };
+  at("undo").addEventListener("click", () => {
+    const mine = unsent().filter((w) => w.kind === "reading").pop();
+    const last = mine ? mine.body.key : now.lastKey;
+    if (last) openStrike(last);
+  });
+  at("kept").addEventListener("click", (e) => {
+    const button = e.target.closest("[data-strike]");
+    if (button) openStrike(button.dataset.strike);
+  });
+  dialog.addEventListener("click", (e) => {
+    const reason = e.target.closest("[data-reason]");
+    if (reason) at("reason").value = reason.dataset.reason;
+    if (e.target.closest("[data-close]")) dialog.close();
+  });
+  at("strike-form").addEventListener("submit", (e) => {
+    e.preventDefault();
+    const reason = at("reason").value.trim();
+    if (!reason) return;
+    dialog.close();
+    keep("strike", { reason }, striking);
+  });
+  dialog.addEventListener("close", focusFirst);
+
+  addEventListener("beforeunload", (e) => { if (!reached && unsent().length) e.preventDefault(); });
+  addEventListener("online", deliver);
+  addEventListener("offline", () => setReached(false));
+
+  const news = new EventSource(base + "/sheet/events");
+  news.addEventListener("changed", (e) => { if (Number(e.data) > now.version) refresh(); });
+  news.addEventListener("open", () => { if (!reached || unsent().length) deliver(); });
+
+  show();
+  deliver();
+})();

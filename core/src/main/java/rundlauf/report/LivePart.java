@@ -1,0 +1,106 @@
+package rundlauf.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rundlauf.quantity.Figure;
+import rundlauf.quantity.Saying;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.axial.Axial;
+import rundlauf.reduce.growth.Growth;
+import rundlauf.reduce.runout.Runout;
+import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.speed.Speed;
+import rundlauf.report.Remarks.Tone;
+import rundlauf.report.Table.Row;
+import rundlauf.safety.Inspection;
+
+/** A trial while it is taken: its main figures so far, and the drawing of what is being read. */
+public final class LivePart {
+  private LivePart() {}
+
+  /** What the readings tell so far; where they tell nothing yet, why. */
+  public static Section of(Outcome outcome) {
+    Sheet sheet = new Sheet(1, "", outcome, Optional.empty());
+    List<Block> blocks =
+        outcome instanceof Outcome.Unusable unusable
+            ? List.of(notYet(unusable))
+            : told(sheet, sheet.reduced().orElseThrow());
+    return Section.of("so-far", Saying.of("report-so-far", ""), blocks);
+  }
+
+  private static Block notYet(Outcome.Unusable unusable) {
+    Saying said = unusable.refused().saying();
+    Saying remedy = new Saying(said.code() + ".remedy", said.about(), said.args());
+    return Remarks.of(Tone.NOTE, List.of(Saying.of("report-nothing-yet", ""), said, remedy));
+  }
+
+  private static List<Block> told(Sheet sheet, Reduced reduced) {
+    if (reduced instanceof Inspection inspection) {
+      return InspectionPart.blocks(sheet, inspection);
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(figures(sheet, main(reduced)));
+    chart(sheet, reduced).ifPresent(blocks::add);
+    TrialPart.addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
+    return blocks;
+  }
+
+  /** The figures that the trial is taken for, by the codes of their names. */
+  private static Map<String, Figure> main(Reduced reduced) {
+    Map<String, Figure> main = new LinkedHashMap<>();
+    if (reduced instanceof Runout runout) {
+      Runout.Station last = last(runout);
+      main.put("figure.stations.tir", last.tir());
+      main.put("figure.stations.eccentricity", last.eccentricity());
+      main.put("figure.stations.highSpot", last.highSpot());
+    } else if (reduced instanceof SideLoad load) {
+      main.put("figure.stiffness", load.stiffness());
+      main.put("figure.play", load.play());
+    } else if (reduced instanceof Axial axial) {
+      main.put("figure.endPlay", axial.endPlay());
+      main.put("figure.axialStiffness", axial.axialStiffness());
+    } else if (reduced instanceof Growth) {
+      reduced.figures().forEach((path, figure) -> main.put("figure." + path, figure));
+    } else if (reduced instanceof Speed speed) {
+      main.put("figure.usable.min", speed.usableMin());
+      main.put("figure.usable.max", speed.usableMax());
+    }
+    return main;
+  }
+
+  private static Runout.Station last(Runout runout) {
+    return runout.stations().get(runout.stations().size() - 1);
+  }
+
+  private static Table figures(Sheet sheet, Map<String, Figure> main) {
+    List<Row> rows = new ArrayList<>();
+    main.forEach(
+        (name, figure) ->
+            rows.add(Row.of(new Cell.Said(Saying.of(name, "")), sheet.shown(figure))));
+    List<Cell> columns =
+        List.of(Table.heading("report-column-figure"), Table.heading("report-column-value"));
+    return Table.of(Saying.of("report-so-far", ""), columns, rows, Table.Kind.FIGURES);
+  }
+
+  private static Optional<Chart> chart(Sheet sheet, Reduced reduced) {
+    if (reduced instanceof Runout runout) {
+      List<Chart> turns = PolarCharts.of(sheet, runout);
+      return turns.isEmpty() ? Optional.empty() : Optional.of(turns.get(turns.size() - 1));
+    }
+    if (reduced instanceof SideLoad load) {
+      return Optional.of(LoadChart.of(sheet, load.readings().points(), load.lines()));
+    }
+    if (reduced instanceof Axial axial) {
+      return Optional.of(LoadChart.of(sheet, axial.readings().points(), axial.lines()));
+    }
+    if (reduced instanceof Growth growth) {
+      return Optional.of(GrowthPart.chart(sheet, growth));
+    }
+    return reduced instanceof Speed speed && !speed.curve().isEmpty()
+        ? Optional.of(SpeedPart.chart(sheet, speed))
+        : Optional.empty();
+  }
+}
