@@ -1,29 +1,38 @@
 package rundlauf;
 
 import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.function.Consumer;
 import rundlauf.devices.Processors;
 import rundlauf.files.TypedDocuments;
 import rundlauf.store.Store;
 import rundlauf.store.UserStore;
+import rundlauf.usecase.AttachPhoto;
+import rundlauf.usecase.AttachmentStore;
 import rundlauf.usecase.BenchStore;
 import rundlauf.usecase.Documents;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
+import rundlauf.usecase.SayConditions;
 import rundlauf.usecase.Serving;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.ShowSheet;
+import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StoredBench;
+import rundlauf.usecase.StrikeReading;
+import rundlauf.usecase.TakeReading;
 import rundlauf.web.Cases;
 import rundlauf.web.Workbook;
 
 /** Puts the workbook together and serves it. */
-final class MainServing implements Serving {
+public final class MainServing implements Serving {
   private final Consumer<Throwable> faults;
 
   /**
    * @param faults what is told of a fault of ours
    */
-  MainServing(Consumer<Throwable> faults) {
+  public MainServing(Consumer<Throwable> faults) {
     this.faults = faults;
   }
 
@@ -45,10 +54,22 @@ final class MainServing implements Serving {
 
   private Cases cases(Store store) {
     BenchStore benches = store.benches();
+    AttachmentStore attachments = store.attachments();
     Documents documents = new TypedDocuments();
-    var stored = new StoredBench(benches, store.attachments(), documents);
+    var stored = new StoredBench(benches, attachments, documents);
     var results = new KeptResults(stored, documents, new Processors());
-    return new Cases(faults, new Shelf(benches), new MakeBench(benches, documents), results);
+    return new Cases(
+        faults,
+        () -> LocalDate.now(ZoneId.systemDefault()).toString(),
+        new Shelf(benches),
+        new MakeBench(benches, documents),
+        results,
+        new StartTrial(benches, stored, documents, results),
+        new ShowSheet(benches, attachments, results),
+        new TakeReading(benches, stored, results, InstantSource.system()),
+        new StrikeReading(benches),
+        new SayConditions(benches, stored, documents, results),
+        new AttachPhoto(benches, attachments, stored, documents));
   }
 
   private static Running running(Call call, Store store, Workbook workbook) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import rundlauf.readings.LoadReadings;
 import rundlauf.reduce.sideload.Shares;
 import rundlauf.report.Card;
@@ -31,9 +32,14 @@ final class ChartData {
 
   /** A JSON list that is safe inside a script element. */
   static String of(Report report, Wording words) {
+    return of(report.sections(), words);
+  }
+
+  /** Those of some sections, likewise. */
+  static String of(List<Section> sections, Wording words) {
     ArrayNode charts = NODES.arrayNode();
     ChartData data = new ChartData(words);
-    report.sections().forEach(s -> data.add(s, charts));
+    sections.forEach(s -> data.add(s, charts));
     try {
       return JSON.writeValueAsString(charts)
           .replace("<", "\\u003c")

@@ -56,6 +56,11 @@ public final class Sentences {
     return fill(saying.code(), saying.args());
   }
 
+  /** Whether there is a sentence of this code. */
+  public static boolean has(String code) {
+    return BUNDLE.containsKey(code);
+  }
+
   /** A refusal with its remedy. */
   public static Refusal refusal(Refused refused) {
     Saying saying = refused.saying();

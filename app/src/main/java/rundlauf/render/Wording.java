@@ -90,6 +90,24 @@ public final class Wording {
     return List.of(typed.split("(?<=[_./])"));
   }
 
+  /** A sentence whose numbers are put in later: {@code {0}} stands where one comes. */
+  public String pattern(String code) {
+    return word(code, "{0}", "{1}");
+  }
+
+  /** What a column of readings is called on a sheet, such as {@code reading_um}. */
+  public String column(String name) {
+    String code = "sheet-column-" + name.replace("%", "percent");
+    return Sentences.has(code) ? word(code) : name;
+  }
+
+  /** A word that a column may hold, as it is said on a sheet. */
+  public String choice(String column, String value) {
+    return Sentences.has("sheet-choice-" + column + "-" + value)
+        ? word("sheet-choice-" + column + "-" + value)
+        : value;
+  }
+
   /** The class of a chart's element. */
   public String chartKind(Chart chart) {
     return chart.getClass().getSimpleName().toLowerCase(Locale.ROOT);

@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -50,18 +49,18 @@ public final class StoredBench {
     return BenchContents.of(documents(bench));
   }
 
-  /** The same, as if one of its trials had other readings than are kept. */
-  BenchContents texts(String bench, String trial, List<Kept.Reading> readings) {
-    return BenchContents.of(
-        documents(bench, name -> name.trial().equals(trial) ? readings : benches.readings(name)));
+  /** The same, as if one of its trials had this document and these readings. */
+  BenchContents texts(TrialName trial, String document, List<Kept.Reading> readings) {
+    Map<String, byte[]> own = new LinkedHashMap<>();
+    trial(own, trial.trial(), document, readings);
+    BenchContents texts = texts(trial.bench());
+    for (Map.Entry<String, byte[]> file : own.entrySet()) {
+      texts = texts.with(file.getKey(), file.getValue());
+    }
+    return texts;
   }
 
   private Map<String, byte[]> documents(String bench) {
-    return documents(bench, benches::readings);
-  }
-
-  private Map<String, byte[]> documents(
-      String bench, Function<TrialName, List<Kept.Reading>> readings) {
     Kept.Edition newest =
         benches
             .bench(bench)
@@ -70,20 +69,25 @@ public final class StoredBench {
     files.put(BenchContents.DOCUMENT, bytes(newest.document()));
     for (String trial : benches.trials(bench)) {
       var name = new TrialName(bench, trial);
-      trial(files, name, readings.apply(name));
+      trial(files, trial, document(name), benches.readings(name));
     }
     return files;
   }
 
-  private void trial(Map<String, byte[]> files, TrialName trial, List<Kept.Reading> readings) {
+  /** The newest edition of a trial's document. */
+  String document(TrialName trial) {
     List<Kept.Edition> editions = benches.editions(trial);
-    String document = editions.get(editions.size() - 1).document();
-    String path = path(trial.trial());
+    return editions.get(editions.size() - 1).document();
+  }
+
+  private void trial(
+      Map<String, byte[]> files, String trial, String document, List<Kept.Reading> readings) {
+    String path = path(trial);
     if (readings.isEmpty()) {
       add(files, path, bytes(document));
       return;
     }
-    String table = table(trial.trial());
+    String table = table(trial);
     String name = table.substring(table.lastIndexOf('/') + 1);
     String line = documents.write(KeptTable.readingsField(name));
     add(files, path, bytes(ended(document) + line));

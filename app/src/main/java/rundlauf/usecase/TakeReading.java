@@ -64,7 +64,7 @@ public final class TakeReading {
   private void look(TrialName trial, List<Kept.Reading> kept, TypedReading reading) {
     List<Kept.Reading> with = new ArrayList<>(kept);
     with.add(new Kept.Reading(kept.size() + 1, reading, clock.instant(), Optional.empty()));
-    BenchContents texts = stored.texts(trial.bench(), trial.trial(), with);
+    BenchContents texts = stored.texts(trial, stored.document(trial), with);
     if (results.outcome(texts, trial) instanceof Outcome.Unusable unusable) {
       Place place = unusable.refused().place();
       boolean ofIt =

@@ -1,14 +1,32 @@
 package rundlauf.web;
 
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import rundlauf.usecase.AttachPhoto;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
+import rundlauf.usecase.SayConditions;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.ShowSheet;
+import rundlauf.usecase.StartTrial;
+import rundlauf.usecase.StrikeReading;
+import rundlauf.usecase.TakeReading;
 
 /**
  * Everything that the pages can ask of the program.
  *
  * @param faults what is told of a fault of ours, beside the sentence that the user sees
+ * @param today the date, as it is typed
  */
 public record Cases(
-    Consumer<Throwable> faults, Shelf shelf, MakeBench makeBench, KeptResults results) {}
+    Consumer<Throwable> faults,
+    Supplier<String> today,
+    Shelf shelf,
+    MakeBench makeBench,
+    KeptResults results,
+    StartTrial startTrial,
+    ShowSheet showSheet,
+    TakeReading takeReading,
+    StrikeReading strikeReading,
+    SayConditions sayConditions,
+    AttachPhoto attachPhoto) {}

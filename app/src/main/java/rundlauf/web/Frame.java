@@ -2,7 +2,9 @@ package rundlauf.web;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
@@ -53,6 +55,24 @@ final class Frame {
     return title.equals(bench)
         ? title
         : Sentences.text(Saying.of("workbook-title", "", Arg.of(title), Arg.of(bench)));
+  }
+
+  /** The token of the session, for a page whose own is void. */
+  String tokenDocument(Context ctx) {
+    return "{\"token\":\"" + guard.token(ctx) + "\"}";
+  }
+
+  /** Every field of a form by its name, save the token. */
+  static Map<String, String> fields(Context ctx) {
+    Map<String, String> fields = new LinkedHashMap<>();
+    ctx.formParamMap()
+        .forEach(
+            (name, texts) -> {
+              if (!name.equals(Guard.TOKEN_FIELD) && !texts.isEmpty()) {
+                fields.put(name, texts.get(0));
+              }
+            });
+    return fields;
   }
 
   /** The number in a part of the address; 0, which nothing has, where it is no number. */

@@ -1,0 +1,45 @@
+package rundlauf.usecase;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Entry;
+import rundlauf.bench.Trial;
+import rundlauf.guide.Guidance;
+import rundlauf.guide.Step;
+import rundlauf.report.Outcome;
+
+/**
+ * A trial that is being taken.
+ *
+ * @param begun when its first edition was kept
+ * @param version rises with everything that is added to the trial
+ * @param document its newest edition
+ * @param readings all, also those that were struck out
+ * @param outcome what they tell
+ * @param guidance what comes next
+ * @param ahead the steps that follow if each is answered, the next one first
+ */
+public record SheetState(
+    Instant begun,
+    int version,
+    Bench bench,
+    Trial trial,
+    Entry.Fields document,
+    List<Kept.Reading> readings,
+    List<Kept.Attachment> attachments,
+    Outcome outcome,
+    Guidance guidance,
+    List<Step> ahead) {
+  public SheetState {
+    readings = List.copyOf(readings);
+    attachments = List.copyOf(attachments);
+    ahead = List.copyOf(ahead);
+  }
+
+  /** The last reading that is not struck out. */
+  public Optional<Kept.Reading> last() {
+    return readings.stream().filter(r -> r.struck().isEmpty()).reduce((a, b) -> b);
+  }
+}

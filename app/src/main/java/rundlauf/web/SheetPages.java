@@ -1,0 +1,143 @@
+package rundlauf.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import io.javalin.http.sse.SseClient;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.Pages;
+import rundlauf.render.workbook.SheetDocument;
+import rundlauf.render.workbook.Shell;
+import rundlauf.usecase.SheetState;
+import rundlauf.usecase.Shelf;
+import rundlauf.usecase.TrialName;
+import rundlauf.usecase.TypedReading;
+import rundlauf.wire.SentReading;
+
+/** The sheet of a trial: what is asked, what is typed, what it tells so far. */
+final class SheetPages implements Group {
+  private static final String TRIAL = "/bench/{bench}/trial/{trial}";
+
+  /** Characters of a reading as it is sent. Our choice; one has a few hundred. */
+  private static final int LONGEST_READING = 100_000;
+
+  private final Cases cases;
+  private final Frame frame;
+  private final SheetNews news = new SheetNews();
+
+  SheetPages(Cases cases, Frame frame) {
+    this.cases = cases;
+    this.frame = frame;
+  }
+
+  @Override
+  public void on(RoutesConfig routes) {
+    routes.get(TRIAL + "/sheet", this::page);
+    routes.get(TRIAL + "/sheet/now", this::now);
+    routes.sse(TRIAL + "/sheet/events", this::listen);
+    routes.post(TRIAL + "/readings", this::take);
+    routes.post(TRIAL + "/readings/{key}/strike", this::strike);
+    routes.post(TRIAL + "/conditions", this::say);
+    routes.post(TRIAL + "/photo", this::attach);
+    routes.get("/token", ctx -> ctx.contentType(JSON).result(frame.tokenDocument(ctx)));
+  }
+
+  private static final String JSON = "application/json; charset=utf-8";
+
+  private Shelf.Placed placed(Context ctx) {
+    return cases.shelf().trial(Frame.number(ctx, "bench"), Frame.number(ctx, "trial"));
+  }
+
+  private void page(Context ctx) {
+    Shelf.Placed placed = placed(ctx);
+    SheetState state = cases.showSheet().show(placed.name());
+    Wording words = TrialLinks.words(placed);
+    Shell shell = frame.of(ctx, placed.bench(), SheetViews.heading(state, words), "[]", words);
+    Map<String, Object> given = new LinkedHashMap<>();
+    given.put("shell", shell);
+    given.put("page", SheetViews.page(placed, state, words));
+    ctx.html(Pages.of("sheet", given));
+  }
+
+  private void now(Context ctx) {
+    answer(ctx, placed(ctx));
+  }
+
+  private void answer(Context ctx, Shelf.Placed placed) {
+    SheetState state = cases.showSheet().show(placed.name());
+    ctx.contentType(JSON).result(document(placed, state));
+  }
+
+  private static String document(Shelf.Placed placed, SheetState state) {
+    return SheetDocument.of(SheetViews.view(placed, state), TrialLinks.words(placed));
+  }
+
+  private void listen(SseClient client) {
+    TrialName trial = placed(client.ctx()).name();
+    news.listen(trial, cases.showSheet().show(trial).version(), client);
+  }
+
+  private void take(Context ctx) {
+    Shelf.Placed placed = placed(ctx);
+    SentReading sent = SentReading.read(body(ctx));
+    List<TypedReading.Cell> cells =
+        sent.cells().stream().map(c -> new TypedReading.Cell(c.column(), c.text())).toList();
+    cases.takeReading().take(placed.name(), new TypedReading(sent.key(), cells));
+    changed(ctx, placed);
+  }
+
+  private void strike(Context ctx) {
+    Shelf.Placed placed = placed(ctx);
+    String reason = SentReading.reason(body(ctx));
+    cases.strikeReading().strike(placed.name(), ctx.pathParam("key"), reason);
+    changed(ctx, placed);
+  }
+
+  /** Answers with the sheet as it stands then, and tells the other devices. */
+  private void changed(Context ctx, Shelf.Placed placed) {
+    SheetState state = cases.showSheet().show(placed.name());
+    ctx.contentType(JSON).result(document(placed, state));
+    news.changed(placed.name(), state.version());
+  }
+
+  private static String body(Context ctx) {
+    String body = ctx.body();
+    if (body.length() > LONGEST_READING) {
+      throw Refused.at(Place.NOWHERE, "request-not-understood");
+    }
+    return body;
+  }
+
+  private void say(Context ctx) {
+    Shelf.Placed placed = placed(ctx);
+    cases.sayConditions().say(placed.name(), Frame.fields(ctx));
+    back(ctx, placed);
+  }
+
+  private void attach(Context ctx) {
+    Shelf.Placed placed = placed(ctx);
+    UploadedFile photo = ctx.uploadedFile("photo");
+    if (photo == null) {
+      throw Refused.at(Place.NOWHERE.field("photo"), "photo-unknown");
+    }
+    try (InputStream content = photo.content()) {
+      cases.attachPhoto().attach(placed.name(), content.readAllBytes());
+    } catch (IOException broken) {
+      throw Refused.at(Place.NOWHERE.field("photo"), "request-not-understood");
+    }
+    back(ctx, placed);
+  }
+
+  private void back(Context ctx, Shelf.Placed placed) {
+    news.changed(placed.name(), cases.showSheet().show(placed.name()).version());
+    ctx.redirect(TrialLinks.base(placed) + "/sheet", HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,95 @@
+package rundlauf.web;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.bench.Entry;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.readings.TrialKind;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.SheetDocument;
+import rundlauf.render.workbook.SheetPage;
+import rundlauf.render.workbook.SheetView;
+import rundlauf.render.workbook.SheetWords;
+import rundlauf.render.workbook.TrialForm;
+import rundlauf.usecase.Kept;
+import rundlauf.usecase.SheetState;
+import rundlauf.usecase.Shelf;
+import rundlauf.usecase.TypedReading;
+
+/** What is kept of a trial, as its sheet shows it. */
+final class SheetViews {
+  private SheetViews() {}
+
+  /** The trial in words: its title, or its kind and what was measured. */
+  static String heading(SheetState state, Wording words) {
+    String kind = words.say(Saying.of("trial-kind-" + state.trial().kind().strip(), ""));
+    String of = typed(state.document()).getOrDefault("setup", state.trial().name());
+    return words.say(Saying.of("sheet-heading", "", Arg.of(kind), Arg.of(of)));
+  }
+
+  static SheetPage page(Shelf.Placed placed, SheetState state, Wording words) {
+    TrialKind kind = TrialKind.of(state.trial());
+    String name = placed.name().bench() + " / " + placed.name().trial() + " / " + state.begun();
+    return new SheetPage(
+        TrialLinks.base(placed),
+        name,
+        heading(state, words),
+        TrialForm.conditions(kind, typed(state.document())),
+        SheetWords.reasons(words),
+        SheetWords.of(words),
+        SheetDocument.of(view(placed, state), words).replace("<", "\\u003c"));
+  }
+
+  static SheetView view(Shelf.Placed placed, SheetState state) {
+    List<SheetView.Row> rows = new ArrayList<>();
+    state.readings().forEach(reading -> rows.add(row(reading)));
+    Collections.reverse(rows);
+    List<String> photos = new ArrayList<>();
+    for (int i = 1; i <= state.attachments().size(); i++) {
+      String name = state.attachments().get(i - 1).name();
+      if (name.endsWith(".jpg") || name.endsWith(".png")) {
+        photos.add(TrialLinks.base(placed) + "/attachment/" + i);
+      }
+    }
+    return new SheetView(
+        state.version(), state.outcome(), state.guidance(), state.ahead(), rows, photos);
+  }
+
+  private static SheetView.Row row(Kept.Reading reading) {
+    List<SheetView.Cell> cells = new ArrayList<>();
+    for (TypedReading.Cell cell : reading.typed().cells()) {
+      if (!cell.column().equals("taken")) {
+        cells.add(new SheetView.Cell(cell.column(), cell.text()));
+      }
+    }
+    return new SheetView.Row(
+        reading.position(),
+        reading.typed().key(),
+        cells,
+        reading.struck().map(Kept.Strike::reason));
+  }
+
+  /** Every text of a document by its path. */
+  static Map<String, String> typed(Entry.Fields document) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    add("", document, typed);
+    return typed;
+  }
+
+  private static void add(String above, Entry.Fields fields, Map<String, String> typed) {
+    fields
+        .fields()
+        .forEach(
+            (name, entry) -> {
+              if (entry instanceof Entry.Scalar scalar) {
+                typed.put(above + name, scalar.text());
+              } else if (entry instanceof Entry.Fields inner) {
+                add(above + name + ".", inner, typed);
+              }
+            });
+  }
+}
