@@ -65,8 +65,8 @@ public final class MainServing implements Serving {
         new MakeBench(benches, documents),
         results,
         new StartTrial(benches, stored, documents, results),
-        new ShowSheet(benches, attachments, results),
-        new TakeReading(benches, stored, results, InstantSource.system()),
+        new ShowSheet(benches, attachments, stored, results),
+        new TakeReading(benches, stored, InstantSource.system()),
         new StrikeReading(benches),
         new SayConditions(benches, stored, documents, results),
         new AttachPhoto(benches, attachments, stored, documents));

@@ -42,7 +42,8 @@ public final class KeptResults {
     return bench(stored.texts(name));
   }
 
-  private Bench bench(BenchContents texts) {
+  /** A bench as it stands in these files. */
+  Bench bench(BenchContents texts) {
     return benches.get(texts, () -> documents.bench(texts));
   }
 

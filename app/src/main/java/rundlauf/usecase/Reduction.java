@@ -62,6 +62,18 @@ final class Reduction {
     };
   }
 
+  /** Reads a trial and reduces nothing: refuses what cannot be read. */
+  static void read(Trial trial, Optional<Bench> bench) {
+    switch (TrialKind.of(trial)) {
+      case RUNOUT -> RunoutReader.read(trial, bench);
+      case SIDE_LOAD -> LoadReader.read(trial, bench);
+      case AXIAL -> AxialReader.read(trial, bench);
+      case GROWTH -> GrowthReader.read(trial, bench);
+      case SPEED -> SpeedReader.read(trial, bench);
+      case INSPECTION -> InspectionReader.read(trial, bench);
+    }
+  }
+
   /** With what the norms say to it, where its setup is known. */
   private static Runout judged(Runout runout, Optional<Bench> bench, OptionalDouble pin) {
     return bench

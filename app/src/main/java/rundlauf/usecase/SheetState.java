@@ -8,6 +8,7 @@ import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Step;
+import rundlauf.reduce.Reduced;
 import rundlauf.report.Outcome;
 
 /**
@@ -18,6 +19,7 @@ import rundlauf.report.Outcome;
  * @param document its newest edition
  * @param readings all, also those that were struck out
  * @param outcome what they tell
+ * @param earlier what their beginning tells, where the whole tells nothing yet
  * @param guidance what comes next
  * @param ahead the steps that follow if each is answered, the next one first
  */
@@ -30,6 +32,7 @@ public record SheetState(
     List<Kept.Reading> readings,
     List<Kept.Attachment> attachments,
     Outcome outcome,
+    Optional<Earlier> earlier,
     Guidance guidance,
     List<Step> ahead) {
   public SheetState {
@@ -37,6 +40,9 @@ public record SheetState(
     attachments = List.copyOf(attachments);
     ahead = List.copyOf(ahead);
   }
+
+  /** What the first {@code count} readings tell. */
+  public record Earlier(int count, Reduced reduced) {}
 
   /** The last reading that is not struck out. */
   public Optional<Kept.Reading> last() {

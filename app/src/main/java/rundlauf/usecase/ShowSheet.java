@@ -6,17 +6,28 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Guide;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.readings.Unfinished;
+import rundlauf.reduce.Reduced;
 import rundlauf.report.Outcome;
 
 /** Shows a trial that is being taken: what it tells so far, and what comes next. */
 public final class ShowSheet {
+  /** Our choice: a sweep that was begun has fewer readings before it bears figures. */
+  private static final int MOST_BACK = 16;
+
   private final BenchStore benches;
   private final AttachmentStore attachments;
+  private final StoredBench stored;
   private final KeptResults results;
 
-  public ShowSheet(BenchStore benches, AttachmentStore attachments, KeptResults results) {
+  public ShowSheet(
+      BenchStore benches, AttachmentStore attachments, StoredBench stored, KeptResults results) {
     this.benches = benches;
     this.attachments = attachments;
+    this.stored = stored;
     this.results = results;
   }
 
@@ -29,14 +40,17 @@ public final class ShowSheet {
     List<Kept.Edition> editions = benches.editions(name);
     List<Kept.Reading> readings = benches.readings(name);
     List<Kept.Attachment> attached = attachments.attachments(name);
-    Bench bench = results.bench(name.bench());
+    String document = document(name, editions);
+    BenchContents texts = stored.texts(name, document, readings); // all of it of one moment
+    Bench bench = results.bench(texts);
     Trial trial = KeptResults.find(bench, name);
-    Outcome outcome = results.outcome(name);
-    Guidance guidance =
-        Guide.next(
-            trial,
-            Optional.of(bench),
-            outcome instanceof Outcome.Figures f ? Optional.of(f.reduced()) : Optional.empty());
+    Outcome outcome = results.outcome(texts, name);
+    Optional<SheetState.Earlier> earlier = earlier(name, document, readings, outcome);
+    Optional<Reduced> soFar =
+        outcome instanceof Outcome.Figures figures
+            ? Optional.of(figures.reduced())
+            : earlier.map(SheetState.Earlier::reduced);
+    Guidance guidance = Guide.next(trial, Optional.of(bench), soFar);
     return new SheetState(
         editions.get(0).at(),
         version(editions, readings, attached),
@@ -46,8 +60,38 @@ public final class ShowSheet {
         readings,
         attached,
         outcome,
+        earlier,
         guidance,
         StepsAhead.of(trial, bench, guidance));
+  }
+
+  private static String document(TrialName name, List<Kept.Edition> editions) {
+    if (editions.isEmpty()) {
+      throw Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(name.trial()));
+    }
+    return editions.get(editions.size() - 1).document();
+  }
+
+  /** Rises with everything that is added to a trial. */
+  public int version(TrialName name) {
+    return version(benches.editions(name), benches.readings(name), attachments.attachments(name));
+  }
+
+  /** The longest beginning of the readings that bears figures, where the whole does not yet. */
+  private Optional<SheetState.Earlier> earlier(
+      TrialName name, String document, List<Kept.Reading> readings, Outcome outcome) {
+    if (!(outcome instanceof Outcome.Unusable unusable) || !Unfinished.is(unusable.refused())) {
+      return Optional.empty();
+    }
+    for (int count = readings.size() - 1;
+        count > 0 && count >= readings.size() - MOST_BACK;
+        count--) {
+      BenchContents then = stored.texts(name, document, readings.subList(0, count));
+      if (results.outcome(then, name) instanceof Outcome.Figures figures) {
+        return Optional.of(new SheetState.Earlier(count, figures.reduced()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** What is kept is only added to, so counting it tells which of two states is the later one. */

@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import rundlauf.bench.Bench;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -19,6 +21,7 @@ public final class StoredBench {
   private final BenchStore benches;
   private final AttachmentStore attachments;
   private final Documents documents;
+  private final Memo<BenchContents, Bench> bare = new Memo<>(4);
 
   public StoredBench(BenchStore benches, AttachmentStore attachments, Documents documents) {
     this.benches = benches;
@@ -60,13 +63,35 @@ public final class StoredBench {
     return texts;
   }
 
-  private Map<String, byte[]> documents(String bench) {
-    Kept.Edition newest =
-        benches
-            .bench(bench)
-            .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(bench)));
+  /**
+   * Reads a trial as its reduction does, and reduces nothing.
+   *
+   * @throws Refused when it cannot be read with these readings
+   */
+  void read(TrialName trial, List<Kept.Reading> readings) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(BenchContents.DOCUMENT, bytes(newest.document()));
+    files.put(BenchContents.DOCUMENT, bytes(benchDocument(trial.bench())));
+    Bench bench = bare(BenchContents.of(files));
+    trial(files, trial.trial(), document(trial), readings);
+    Reduction.read(
+        documents.trial(BenchContents.of(files), path(trial.trial())), Optional.of(bench));
+  }
+
+  /** A bench without its trials. */
+  private Bench bare(BenchContents document) {
+    return bare.get(document, () -> documents.bench(document));
+  }
+
+  private String benchDocument(String bench) {
+    return benches
+        .bench(bench)
+        .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(bench)))
+        .document();
+  }
+
+  private Map<String, byte[]> documents(String bench) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(BenchContents.DOCUMENT, bytes(benchDocument(bench)));
     for (String trial : benches.trials(bench)) {
       var name = new TrialName(bench, trial);
       trial(files, trial, document(name), benches.readings(name));

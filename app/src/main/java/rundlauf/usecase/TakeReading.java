@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
-import rundlauf.report.Outcome;
+import rundlauf.readings.Unfinished;
 
 /**
  * Takes a reading into a trial. It is looked at first as it would stand in the trial's file, so
@@ -15,17 +15,14 @@ import rundlauf.report.Outcome;
 public final class TakeReading {
   private final BenchStore benches;
   private final StoredBench stored;
-  private final KeptResults results;
   private final InstantSource clock;
 
   /**
    * @param clock tells the time of a strike that was made only to look what would follow
    */
-  public TakeReading(
-      BenchStore benches, StoredBench stored, KeptResults results, InstantSource clock) {
+  public TakeReading(BenchStore benches, StoredBench stored, InstantSource clock) {
     this.benches = benches;
     this.stored = stored;
-    this.results = results;
     this.clock = clock;
   }
 
@@ -60,17 +57,18 @@ public final class TakeReading {
     return new TypedReading(typed.key(), cells);
   }
 
-  /** Refuses a reading that the trial's table could not hold. */
+  /** Refuses a reading that no reduction could read where it would stand. */
   private void look(TrialName trial, List<Kept.Reading> kept, TypedReading reading) {
     List<Kept.Reading> with = new ArrayList<>(kept);
     with.add(new Kept.Reading(kept.size() + 1, reading, clock.instant(), Optional.empty()));
-    BenchContents texts = stored.texts(trial, stored.document(trial), with);
-    if (results.outcome(texts, trial) instanceof Outcome.Unusable unusable) {
-      Place place = unusable.refused().place();
+    try {
+      stored.read(trial, with);
+    } catch (Refused refused) {
       boolean ofIt =
-          place.file().equals(StoredBench.table(trial.trial())) && place.line() == with.size() + 1;
-      if (ofIt) {
-        throw unusable.refused();
+          refused.place().file().equals(StoredBench.table(trial.trial()))
+              && refused.place().line() == with.size() + 1;
+      if (ofIt && !Unfinished.is(refused)) {
+        throw refused;
       }
     }
   }

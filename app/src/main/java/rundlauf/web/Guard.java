@@ -43,7 +43,7 @@ final class Guard {
   void before(Context ctx) {
     ctx.header("Content-Security-Policy", POLICY);
     ctx.header("X-Content-Type-Options", "nosniff");
-    ctx.header("Referrer-Policy", "no-referrer");
+    ctx.header("Referrer-Policy", "same-origin");
     requireOurHost(ctx);
     Sessions.Session session =
         Optional.ofNullable(ctx.cookie(COOKIE)).flatMap(sessions::read).orElseGet(() -> open(ctx));

@@ -20,6 +20,11 @@ final class SheetNews {
     client.sendEvent("changed", Integer.toString(version));
   }
 
+  /** Whether any device has it open. */
+  boolean isOpen(TrialName trial) {
+    return !open.getOrDefault(trial, List.of()).isEmpty();
+  }
+
   void changed(TrialName trial, int version) {
     for (SseClient client : open.getOrDefault(trial, List.of())) {
       client.sendEvent("changed", Integer.toString(version));

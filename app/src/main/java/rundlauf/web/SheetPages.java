@@ -16,6 +16,7 @@ import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
 import rundlauf.render.workbook.SheetDocument;
 import rundlauf.render.workbook.Shell;
+import rundlauf.usecase.Kept;
 import rundlauf.usecase.SheetState;
 import rundlauf.usecase.Shelf;
 import rundlauf.usecase.TrialName;
@@ -82,7 +83,7 @@ final class SheetPages implements Group {
 
   private void listen(SseClient client) {
     TrialName trial = placed(client.ctx()).name();
-    news.listen(trial, cases.showSheet().show(trial).version(), client);
+    news.listen(trial, cases.showSheet().version(trial), client);
   }
 
   private void take(Context ctx) {
@@ -90,22 +91,25 @@ final class SheetPages implements Group {
     SentReading sent = SentReading.read(body(ctx));
     List<TypedReading.Cell> cells =
         sent.cells().stream().map(c -> new TypedReading.Cell(c.column(), c.text())).toList();
-    cases.takeReading().take(placed.name(), new TypedReading(sent.key(), cells));
-    changed(ctx, placed);
+    var typed = new TypedReading(sent.key(), cells);
+    Kept.Reading kept = cases.takeReading().take(placed.name(), typed);
+    ctx.contentType(JSON).result("{\"position\":" + kept.position() + "}");
+    changed(placed);
   }
 
   private void strike(Context ctx) {
     Shelf.Placed placed = placed(ctx);
     String reason = SentReading.reason(body(ctx));
     cases.strikeReading().strike(placed.name(), ctx.pathParam("key"), reason);
-    changed(ctx, placed);
+    ctx.contentType(JSON).result("{}");
+    changed(placed);
   }
 
-  /** Answers with the sheet as it stands then, and tells the other devices. */
-  private void changed(Context ctx, Shelf.Placed placed) {
-    SheetState state = cases.showSheet().show(placed.name());
-    ctx.contentType(JSON).result(document(placed, state));
-    news.changed(placed.name(), state.version());
+  /** Tells the devices that have the sheet open. */
+  private void changed(Shelf.Placed placed) {
+    if (news.isOpen(placed.name())) {
+      news.changed(placed.name(), cases.showSheet().version(placed.name()));
+    }
   }
 
   private static String body(Context ctx) {
@@ -137,7 +141,7 @@ final class SheetPages implements Group {
   }
 
   private void back(Context ctx, Shelf.Placed placed) {
-    news.changed(placed.name(), cases.showSheet().show(placed.name()).version());
+    changed(placed);
     ctx.redirect(TrialLinks.base(placed) + "/sheet", HttpStatus.SEE_OTHER);
   }
 }

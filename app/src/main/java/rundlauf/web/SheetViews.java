@@ -15,6 +15,7 @@ import rundlauf.render.workbook.SheetPage;
 import rundlauf.render.workbook.SheetView;
 import rundlauf.render.workbook.SheetWords;
 import rundlauf.render.workbook.TrialForm;
+import rundlauf.report.LivePart;
 import rundlauf.usecase.Kept;
 import rundlauf.usecase.SheetState;
 import rundlauf.usecase.Shelf;
@@ -56,7 +57,13 @@ final class SheetViews {
       }
     }
     return new SheetView(
-        state.version(), state.outcome(), state.guidance(), state.ahead(), rows, photos);
+        state.version(),
+        state.outcome(),
+        state.earlier().map(e -> new LivePart.Earlier(e.count(), e.reduced())),
+        state.guidance(),
+        state.ahead(),
+        rows,
+        photos);
   }
 
   private static SheetView.Row row(Kept.Reading reading) {

@@ -10,8 +10,11 @@
 
   let now = JSON.parse(at("now").textContent);
   let waiting = await queue.all(name);
+  let acknowledged = [];
   let reached = true;
   let sending = false;
+  let refreshing = false;
+  let stale = false;
   let again = 0;
 
   const RETRY_MS = 1500;
@@ -33,10 +36,11 @@
 
   const unsent = () => waiting.filter((w) => !w.refused);
 
-  // Readings on their way answer the steps before the one to ask now.
+  // Readings that the steps do not know of yet answer those before the one to ask now.
   const answered = () => {
-    const keys = unsent().filter((w) => w.kind === "reading").map((w) => w.body.key);
-    const struck = unsent().filter((w) => w.kind === "strike" && keys.includes(w.key)).length;
+    const fresh = [...acknowledged, ...unsent()];
+    const keys = fresh.filter((w) => w.kind === "reading").map((w) => w.body.key).filter((k) => !now.keys.includes(k));
+    const struck = fresh.filter((w) => w.kind === "strike" && keys.includes(w.key)).length;
     return keys.length - struck;
   };
 
@@ -62,10 +66,14 @@
 
   let shown = "";
 
-  const ask = () => {
+  const begun = () => [...at("fields").querySelectorAll("input")].some((i) => (i.type === "radio" ? i.checked : i.value !== ""));
+
+  // A row that was begun stays what it is, whatever comes from the bench meanwhile.
+  const ask = (afresh) => {
     const next = step();
-    const mark = JSON.stringify([next, answered()]);
-    if (mark === shown) return;
+    const done = now.done + answered();
+    const mark = JSON.stringify([next.prompt, next.given, next.asked, done]);
+    if (mark === shown || (!afresh && begun())) return;
     shown = mark;
     at("prompt").textContent = next.prompt;
     at("drawing").innerHTML = next.drawing;
@@ -75,7 +83,6 @@
       element("input", { id: "given-" + i, name: g.column, type: "text", autocomplete: "off", value: g.text, "aria-describedby": "refusal" }))));
     at("given-box").hidden = next.given.length === 0;
     at("keys").hidden = !next.asked.some((a) => a.kind === "number");
-    const done = now.done + answered();
     at("count").textContent = done < now.intended ? fill(words.count, done + 1, now.intended) : fill(words.beyond, done);
     focusFirst();
   };
@@ -169,6 +176,7 @@
 
   const take = (document) => {
     if (isNewer(document)) now = document;
+    acknowledged = acknowledged.filter((w) => (w.kind === "reading" ? !now.keys.includes(w.body.key) : !now.struck.includes(w.key)));
     show();
   };
 
@@ -176,7 +184,9 @@
     if (answer.ok) {
       await queue.remove(w.id);
       waiting = waiting.filter((other) => other.id !== w.id);
-      take(answer.document);
+      acknowledged.push(w);
+      banner();
+      refresh();
       return;
     }
     if (answer.status === 403) {
@@ -184,7 +194,7 @@
       return;
     }
     const error = answer.document.error;
-    if (w.atOnce && w.kind === "reading") {
+    if (w.atOnce && w.kind === "reading" && !begun()) {
       await forget(w);
       typeAnew(w);
       complain(error);
@@ -228,13 +238,22 @@
     if (back) refresh();
   };
 
+  // One at a time; what changes meanwhile is asked for once more.
   const refresh = async () => {
+    stale = true;
+    if (refreshing) return;
+    refreshing = true;
     try {
-      const answer = await call("/sheet/now", { method: "GET" });
-      if (answer.ok) take(await answer.json());
+      while (stale) {
+        stale = false;
+        const answer = await call("/sheet/now", { method: "GET" });
+        if (answer.ok) take(await answer.json());
+      }
     } catch {
       setReached(false);
       again = setTimeout(deliver, RETRY_MS);
+    } finally {
+      refreshing = false;
     }
   };
 
@@ -243,7 +262,7 @@
     w.id = await queue.add(w);
     w.atOnce = true;
     waiting.push(w);
-    ask();
+    ask(kind === "reading");
     banner();
     await deliver();
   };

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
@@ -19,25 +20,43 @@ import rundlauf.safety.Inspection;
 
 /** A trial while it is taken: its main figures so far, and the drawing of what is being read. */
 public final class LivePart {
+  private static final List<String> NONE_TAKEN =
+      List.of("readings-missing", "no-rows", "all-rows-struck");
+
   private LivePart() {}
 
-  /** What the readings tell so far; where they tell nothing yet, why. */
-  public static Section of(Outcome outcome) {
-    Sheet sheet = new Sheet(1, "", outcome, Optional.empty());
-    List<Block> blocks =
-        outcome instanceof Outcome.Unusable unusable
-            ? List.of(notYet(unusable))
-            : told(sheet, sheet.reduced().orElseThrow());
+  /** What the first {@code count} readings tell, where all of them together tell nothing yet. */
+  public record Earlier(int count, Reduced reduced) {}
+
+  /** What the readings tell so far; where they tell nothing yet, why, and what told before. */
+  public static Section of(Outcome outcome, Optional<Earlier> earlier) {
+    List<Block> blocks = new ArrayList<>();
+    if (outcome instanceof Outcome.Figures figures) {
+      blocks.addAll(told(outcome, figures.reduced()));
+    } else {
+      blocks.add(notYet((Outcome.Unusable) outcome));
+      earlier.ifPresent(
+          e -> {
+            Saying first = Saying.of("report-first-readings", "", Arg.of(e.count()));
+            blocks.add(Remarks.of(Tone.NOTE, List.of(first)));
+            blocks.addAll(told(new Outcome.Figures(outcome.trial(), e.reduced()), e.reduced()));
+          });
+    }
     return Section.of("so-far", Saying.of("report-so-far", ""), blocks);
   }
 
   private static Block notYet(Outcome.Unusable unusable) {
     Saying said = unusable.refused().saying();
+    Saying nothing = Saying.of("report-nothing-yet", "");
+    if (NONE_TAKEN.contains(said.code())) {
+      return Remarks.of(Tone.NOTE, List.of(nothing));
+    }
     Saying remedy = new Saying(said.code() + ".remedy", said.about(), said.args());
-    return Remarks.of(Tone.NOTE, List.of(Saying.of("report-nothing-yet", ""), said, remedy));
+    return Remarks.of(Tone.NOTE, List.of(nothing, said, remedy));
   }
 
-  private static List<Block> told(Sheet sheet, Reduced reduced) {
+  private static List<Block> told(Outcome outcome, Reduced reduced) {
+    Sheet sheet = new Sheet(1, "", outcome, Optional.empty());
     if (reduced instanceof Inspection inspection) {
       return InspectionPart.blocks(sheet, inspection);
     }

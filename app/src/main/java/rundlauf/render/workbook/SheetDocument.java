@@ -35,12 +35,20 @@ public final class SheetDocument {
   }
 
   private String text(SheetView view) {
-    Section live = LivePart.of(view.outcome());
+    Section live = LivePart.of(view.outcome(), view.earlier());
     ObjectNode node = NODES.objectNode();
     node.put("version", view.version());
     node.put("done", view.guidance().done());
     node.put("intended", view.guidance().intended());
     node.put("lastKey", view.lastKey());
+    ArrayNode keys = node.putArray("keys");
+    ArrayNode struck = node.putArray("struck");
+    for (SheetView.Row row : view.rows()) {
+      keys.add(row.key());
+      if (row.struck().isPresent()) {
+        struck.add(row.key());
+      }
+    }
     ArrayNode steps = node.putArray("steps");
     view.ahead().forEach(step -> steps.add(step(step)));
     node.set("more", step(view.guidance().more()));

@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Step;
+import rundlauf.report.LivePart;
 import rundlauf.report.Outcome;
 
 /**
  * What a sheet shows now.
  *
  * @param version rises with everything that is added to the trial
+ * @param earlier what the first readings tell, where all together tell nothing yet
  * @param rows the readings, the latest first
  * @param photos addresses of the photos
  * @param ahead the steps that follow if each is answered, the next one first
@@ -17,6 +19,7 @@ import rundlauf.report.Outcome;
 public record SheetView(
     int version,
     Outcome outcome,
+    Optional<LivePart.Earlier> earlier,
     Guidance guidance,
     List<Step> ahead,
     List<Row> rows,

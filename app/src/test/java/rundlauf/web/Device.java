@@ -1,0 +1,200 @@
+package rundlauf.web;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchElementException;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A device that has the workbook open: a real browser of a phone's or a desk's width. */
+public final class Device implements AutoCloseable {
+  /** Width of a phone, in CSS pixels. */
+  public static final int PHONE = 390;
+
+  /** Width of a desk's screen. */
+  public static final int DESK = 1280;
+
+  /** What a desk's screen of 1280 pixels leaves at 400 % zoom (WCAG 2.2, 1.4.10). */
+  public static final int ZOOMED = 320;
+
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final List<String> FLAGS =
+      List.of(
+          "--headless=new",
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync",
+          "--disable-dev-shm-usage");
+
+  private final ChromeDriver driver;
+
+  private Device(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /**
+   * Opens a browser.
+   *
+   * @param profile its folder, which outlives it
+   */
+  public static Device open(Path profile) {
+    var logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    var options = new ChromeOptions();
+    options.setBinary("/usr/bin/chromium");
+    options.addArguments(FLAGS);
+    options.addArguments("--user-data-dir=" + profile);
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    var service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(new File("/usr/bin/chromedriver"))
+            .build();
+    return new Device(new ChromeDriver(service, options)).sized(PHONE, false);
+  }
+
+  /** Of another width, by day or by night. */
+  public Device sized(int width, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 844, "deviceScaleFactor", 1, "mobile", width < 600));
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    return this;
+  }
+
+  /** Opens an address. */
+  public void go(String address) {
+    driver.get(address);
+  }
+
+  /** Cuts the device off from everything, or joins it again. */
+  public void cutOff(boolean cut) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.emulateNetworkConditions",
+        Map.of("offline", cut, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+  }
+
+  /** Types where the focus is, as a keyboard does. */
+  public void type(CharSequence... keys) {
+    new Actions(driver).sendKeys(keys).perform();
+  }
+
+  /** Types where the focus is and goes on. */
+  public void enter(String text) {
+    type(text, Keys.ENTER);
+  }
+
+  /** What a script gives. */
+  public Object ask(String script, Object... args) {
+    return Objects.requireNonNull(driver.executeScript(script, args), script);
+  }
+
+  /** The text of the first element that a selector finds. */
+  public String text(String selector) {
+    return find(selector).getText();
+  }
+
+  public WebElement find(String selector) {
+    return driver.findElement(By.cssSelector(selector));
+  }
+
+  public List<WebElement> all(String selector) {
+    return driver.findElements(By.cssSelector(selector));
+  }
+
+  /**
+   * Waits until it is so.
+   *
+   * @param what for, as the failure words it
+   */
+  public void await(String what, BooleanSupplier so) {
+    new WebDriverWait(driver, PATIENCE, Duration.ofMillis(20))
+        .withMessage(() -> what + " did not come at " + address() + "; console: " + console())
+        .ignoring(StaleElementReferenceException.class, NoSuchElementException.class)
+        .until(d -> so.getAsBoolean());
+  }
+
+  /** Where the browser is. */
+  public String address() {
+    return Objects.requireNonNull(driver.getCurrentUrl());
+  }
+
+  /** Whether nothing sticks out sideways. */
+  public boolean fits() {
+    return (boolean)
+        ask(
+            "return document.documentElement.scrollWidth"
+                + " <= document.documentElement.clientWidth");
+  }
+
+  /** What axe finds against WCAG 2.2 A and AA and its own best practices. */
+  public List<String> accessibilityFaults() {
+    return new AxeBuilder().analyze(driver).getViolations().stream().map(Device::fault).toList();
+  }
+
+  private static String fault(Rule rule) {
+    String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
+    return rule.getId() + ": " + rule.getHelp() + " at " + where;
+  }
+
+  /** Everything the page has put on the console since it was last asked. */
+  public List<String> console() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  /** The whole page as a picture. */
+  public void shot(Path file) {
+    long height = (Long) ask("return document.documentElement.scrollHeight");
+    long width = (Long) ask("return document.documentElement.clientWidth");
+    var clip = Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+    Object data =
+        driver
+            .executeCdpCommand(
+                "Page.captureScreenshot",
+                Map.of("format", "png", "captureBeyondViewport", true, "clip", clip))
+            .get("data");
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      Files.write(file, Base64.getDecoder().decode((String) Objects.requireNonNull(data)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
