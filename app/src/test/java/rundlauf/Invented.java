@@ -190,7 +190,11 @@ public final class Invented {
   public static Inspection inspection() {
     var item =
         new InspectionReadings.Item(
-            "earth-bond", State.FAULT, Optional.of("4 ohm"), Optional.empty(), 7);
+            "earth-bond",
+            State.FAULT,
+            Optional.of("4 ohm"),
+            Optional.empty(),
+            new rundlauf.quantity.Place("inspection.yaml", 7, 0, "items"));
     var readings = new InspectionReadings(head("inspection"), List.of(item));
     return new Inspection(
         head("inspection"),

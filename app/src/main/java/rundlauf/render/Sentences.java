@@ -38,6 +38,11 @@ public final class Sentences {
       return where() + text + " — " + remedy;
     }
 
+    /** Two sentences: what was found, and what to do. */
+    public String said() {
+      return text + ". " + remedy + ".";
+    }
+
     /** {@code file:line: field: }, as much of it as is known. */
     public String where() {
       StringBuilder line = new StringBuilder();

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rundlauf.bench.Bench;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -58,7 +59,8 @@ final class StartPages implements Group {
     String setup = ctx.queryParam("setup");
     typed.put("setup", setup == null ? "" : setup);
     typed.put("date", cases.today().get());
-    give(ctx, typed, "");
+    typed.putAll(TrialForm.USUAL);
+    give(ctx, typed, Optional.empty());
   }
 
   private void start(Context ctx) {
@@ -71,25 +73,26 @@ final class StartPages implements Group {
       ctx.redirect("/bench/" + number + "/trial/" + at + "/sheet", HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      Sentences.Refusal said = Sentences.refusal(refused);
-      String field = said.place().field();
-      String where = field.isEmpty() ? "" : field + ": ";
-      give(ctx, typed, where + said.text() + ". " + said.remedy() + ".");
+      give(ctx, typed, Optional.of(Sentences.refusal(refused)));
     }
   }
 
-  private void give(Context ctx, Map<String, String> typed, String refusal) {
+  private void give(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
     int number = Frame.number(ctx, "bench");
     TrialKind kind = kind(ctx);
     Bench bench = cases.results().bench(cases.shelf().bench(number));
     Wording words = new Wording();
     String title = words.word("trial-kind-" + kind.word());
     List<FormField> fields = TrialForm.begin(kind, bench, typed);
+    if (refusal.isPresent()) {
+      fields = fields.stream().map(field -> field.refusedBy(refusal.get())).toList();
+    }
+    boolean placed = fields.stream().anyMatch(field -> !field.refusal().isEmpty());
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", frame.of(ctx, number, title, "[]", words));
     given.put("heading", title);
     given.put("action", "/bench/" + number + "/trial/new/" + kind.word());
-    given.put("refusal", refusal);
+    given.put("refusal", placed ? "" : refusal.map(Sentences.Refusal::said).orElse(""));
     given.put("fields", fields);
     ctx.html(Pages.of("start", given));
   }

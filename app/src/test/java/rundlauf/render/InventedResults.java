@@ -222,7 +222,7 @@ final class InventedResults {
             fault ? State.FAULT : State.GOOD,
             Optional.of(fault ? "4 ohm" : "0.1 ohm"),
             Optional.of(InventedBench.HOSTILE),
-            7);
+            new rundlauf.quantity.Place("inspection.yaml", 7, 0, "items"));
     Saying why = Saying.of("report-name", "", Arg.of("The earth bond of the body is faulty."));
     return new Inspection(
         head,

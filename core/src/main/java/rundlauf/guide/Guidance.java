@@ -12,7 +12,6 @@ import rundlauf.quantity.Saying;
  * @param done how many steps are done
  * @param intended how many there are
  * @param enough that further readings would hardly better the figure, where that is so
- * @param limit what limits the figure, where there is one
  * @param ask conditions that are still unsaid; each saying is about the field
  */
 public record Guidance(
@@ -21,7 +20,6 @@ public record Guidance(
     int done,
     int intended,
     Optional<Saying> enough,
-    Optional<Saying> limit,
     List<Saying> ask) {
   public Guidance {
     ask = List.copyOf(ask);

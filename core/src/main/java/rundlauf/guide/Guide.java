@@ -2,35 +2,67 @@ package rundlauf.guide;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
-import rundlauf.quantity.Saying;
+import rundlauf.readings.Intended;
+import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
 
-/** A stand-in that only counts: the guidance itself takes its place on this branch. */
+/** Says what comes next in a trial that is being taken. */
 public final class Guide {
+  /** Kinds whose steps are the same in every trial. */
+  private static final List<TrialKind> LISTED = List.of(TrialKind.SPEED, TrialKind.INSPECTION);
+
   private Guide() {}
 
+  /**
+   * What a sheet says at this point.
+   *
+   * @param trial as typed so far
+   * @param bench that defines the names the trial uses
+   * @param soFar its figures, where it bears any yet
+   * @return the first step that no row answers; rows off the plan and struck rows answer none
+   * @throws rundlauf.quantity.Refused when what was intended cannot be read
+   */
   public static Guidance next(Trial trial, Optional<Bench> bench, Optional<Reduced> soFar) {
-    int n = trial.readings().map(t -> t.rows().size()).orElse(0);
-    Step more = step(45.0 * n);
+    TypedRows typed = TypedRows.of(trial);
+    Plan plan = plan(trial, typed);
+    Plan.Progress progress = plan.progress(typed.rows());
+    boolean planned = !plan.steps().isEmpty();
+    int done = planned ? progress.done() : typed.rows().size();
     return new Guidance(
-        n < 9 ? Optional.of(more) : Optional.empty(),
-        more,
-        n,
-        9,
-        Optional.empty(),
-        Optional.empty(),
-        List.of());
+        progress.next(),
+        plan.more(),
+        done,
+        planned ? plan.steps().size() : done,
+        progress.next().isPresent() ? Optional.empty() : Enough.of(soFar, typed.rows().size()),
+        Unsaid.of(trial));
   }
 
-  private static Step step(double angle) {
-    return new Step(
-        Saying.of("report-so-far", ""),
-        List.of(
-            new Given("station_mm", "5"), new Given("angle_deg", Integer.toString((int) angle))),
-        List.of(new Asked("reading_um", Asked.Kind.NUMBER, List.of(), true)),
-        new Scene.Runout(Math.toRadians(angle), OptionalDouble.of(0.005)));
+  /** A dial's trial whose rows were not planned for goes on as it was taken. */
+  private static Plan plan(Trial trial, TypedRows typed) {
+    boolean meant = trial.document().get("intended").isPresent();
+    boolean begun = !typed.rows().isEmpty();
+    boolean listed = LISTED.contains(TrialKind.of(trial));
+    Plan plan = whole(trial, typed);
+    return begun && !meant && !listed ? new Plan(List.of(), plan.more()) : plan;
+  }
+
+  private static Plan whole(Trial trial, TypedRows typed) {
+    Intended intended = Intended.of(trial);
+    return switch (TrialKind.of(trial)) {
+      case RUNOUT -> RunoutPlan.of(intended, typed);
+      case SIDE_LOAD -> PushPlan.side(intended, typed, text(trial, "reference"));
+      case AXIAL -> PushPlan.axial(intended, typed);
+      case GROWTH -> GrowthPlan.of(intended, typed);
+      case SPEED -> SpeedPlan.of(intended, typed);
+      case INSPECTION -> InspectionPlan.of();
+    };
+  }
+
+  private static String text(Trial trial, String field) {
+    return trial.document().get(field).orElse(null) instanceof rundlauf.bench.Entry.Scalar s
+        ? s.text().strip()
+        : "";
   }
 }

@@ -69,6 +69,9 @@ final class Columns {
       throw Refused.at(header.place(), "column-without-unit", Arg.typed(typed), names(column));
     }
     String symbol = typed.substring(column.name().length() + 1);
+    if (column.dial() && symbol.equals(Column.DIVISIONS)) {
+      return Unit.ONE;
+    }
     return Unit.ofSymbol(symbol)
         .filter(column.units()::contains)
         .orElseThrow(
@@ -87,6 +90,9 @@ final class Columns {
       names.add(column.name());
     }
     column.units().forEach(u -> names.add(column.name() + "_" + u.symbol()));
+    if (column.dial()) {
+      names.add(column.name() + "_" + Column.DIVISIONS);
+    }
     return Arg.list(names);
   }
 

@@ -20,9 +20,10 @@ import rundlauf.quantity.Unit;
  *
  * @param limits corrected by the cosine of its angle
  * @param grid what readings are rounded to, as read
+ * @param division of the dial, as read
  * @param cosine of the angle between plunger and measured direction
  */
-record DialReader(IndicatorLimits limits, Quantity grid, double cosine) {
+record DialReader(IndicatorLimits limits, Quantity grid, Quantity division, double cosine) {
   /** Divisions of one turn of the needle (common practice, no source). */
   private static final double DIVISIONS_A_TURN = 100;
 
@@ -67,7 +68,7 @@ record DialReader(IndicatorLimits limits, Quantity grid, double cosine) {
             times(indicator.tipRadius(), 1),
             indicator.angle(),
             indicator.fromNorm());
-    return new DialReader(limits, grid, cosine);
+    return new DialReader(limits, grid, indicator.division(), cosine);
   }
 
   private static IndicatorLimits.LimitOfError limit(
@@ -89,22 +90,27 @@ record DialReader(IndicatorLimits limits, Quantity grid, double cosine) {
   /**
    * A reading along the measured direction.
    *
-   * @param shown what the needle showed [m]
+   * @param shown what the needle showed [m], or divisions
    * @param cell as it was typed
-   * @param unit it was typed in
+   * @param unit it was typed in; {@link Unit#ONE}: divisions
    * @return shown · cos(angle) [m]
    * @throws Refused when it does not lie on the grid that readings are said to be rounded to
    */
   double along(double shown, Entry.Scalar cell, Unit unit) {
-    double steps = shown / grid.si();
+    double length = unit == Unit.ONE ? shown * division.si() : shown;
+    double steps = length / grid.si();
     if (Math.abs(steps - Math.rint(steps)) > NEAR + Math.abs(steps) * 1e-12) {
       throw Refused.at(
           cell.place(),
           "reading-off-grid",
-          Arg.typed(cell.text() + " " + unit.symbol()),
+          Arg.typed(cell.text() + " " + symbol(unit)),
           Arg.of(Format.typed(grid)),
           Arg.of(grid.si() / 2, grid.unit()));
     }
-    return shown * cosine;
+    return length * cosine;
+  }
+
+  private static String symbol(Unit unit) {
+    return unit == Unit.ONE ? Column.DIVISIONS : unit.symbol();
   }
 }

@@ -21,7 +21,16 @@ import rundlauf.quantity.Refused;
 /** What all trials have in common: their head, and that readings are there. */
 final class HeadReader {
   private static final List<String> COMMON =
-      List.of("trial", "readings", "title", "date", "setup", "notes", "photos", "conditions");
+      List.of(
+          "trial",
+          "readings",
+          "title",
+          "date",
+          "setup",
+          "notes",
+          "photos",
+          "conditions",
+          Intended.FIELD);
 
   private static final String[] CONDITIONS = {
     "warm-up", "temperature", "nut", "cleaned", "pin", "turned-by", "rotor"
@@ -40,6 +49,7 @@ final class HeadReader {
 
   static TrialHead read(Trial trial, Section s, Optional<Bench> bench) {
     s.texts("photos");
+    Intended.check(s);
     s.text("notes");
     return new TrialHead(
         trial.file(),

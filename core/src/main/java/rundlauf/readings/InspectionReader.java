@@ -1,18 +1,26 @@
 package rundlauf.readings;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Section;
+import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
 
 /** Understands an inspection. */
 public final class InspectionReader {
+  private static final Column ITEM = Column.bare("item");
+  private static final Column STATE = Column.bare("state");
+  private static final List<Column> COLUMNS =
+      List.of(ITEM, STATE, Column.bare("value"), Column.bare("note"));
+  private static final List<String> STATES = List.of("good", "fault", "unchecked");
+
   private InspectionReader() {}
 
   /**
@@ -26,34 +34,73 @@ public final class InspectionReader {
   public static InspectionReadings read(Trial trial, Optional<Bench> bench) {
     Section s = HeadReader.section(trial, TrialKind.INSPECTION, "items");
     TrialHead head = HeadReader.read(trial, s, bench);
-    if (s.has("readings")) {
-      throw Refused.at(s.place("readings"), "inspection-has-no-readings");
+    if (s.has("readings") && s.has("items")) {
+      throw Refused.at(s.place("readings"), "inspection-said-twice");
     }
-    List<InspectionReadings.Item> items = new ArrayList<>();
-    for (Entry entry : s.items("items")) {
-      InspectionReadings.Item item = item(entry);
-      if (items.stream().anyMatch(one -> one.item().equals(item.item()))) {
-        throw Refused.at(entry.place(), "name-twice", Arg.typed(item.item()), Arg.of("items"));
-      }
-      items.add(item);
-    }
+    List<InspectionReadings.Item> items =
+        trial.readings().isPresent()
+            ? rows(Columns.of(trial.readings().get(), COLUMNS))
+            : s.items("items").stream().map(InspectionReader::item).toList();
+    refuseTwice(items);
     if (items.isEmpty()) {
       throw Refused.at(s.place("items"), "no-items");
     }
     return new InspectionReadings(head, items);
   }
 
+  private static void refuseTwice(List<InspectionReadings.Item> items) {
+    Set<String> seen = new LinkedHashSet<>();
+    for (InspectionReadings.Item item : items) {
+      if (!seen.add(item.item())) {
+        throw Refused.at(item.place(), "name-twice", Arg.typed(item.item()), Arg.of("items"));
+      }
+    }
+  }
+
+  /** The same from a table: a row an item. */
+  private static List<InspectionReadings.Item> rows(Columns columns) {
+    columns.require(ITEM);
+    columns.require(STATE);
+    return columns.used().stream().map(row -> item(columns, row)).toList();
+  }
+
+  private static InspectionReadings.Item item(Columns columns, Table.Row row) {
+    String item =
+        text(columns, row, "item")
+            .orElseThrow(
+                () ->
+                    Refused.at(
+                        columns.typed(row, "item").place(), "field-missing", Arg.of("item")));
+    String state =
+        columns
+            .word(row, "state", STATES)
+            .orElseThrow(
+                () ->
+                    Refused.at(
+                        columns.typed(row, "state").place(), "state-missing", Arg.typed(item)));
+    return new InspectionReadings.Item(
+        item,
+        InspectionReadings.State.valueOf(state.toUpperCase(Locale.ROOT)),
+        text(columns, row, "value"),
+        text(columns, row, "note"),
+        row.place());
+  }
+
+  private static Optional<String> text(Columns columns, Table.Row row, String name) {
+    return columns.cell(row, name).map(cell -> cell.text().strip());
+  }
+
   private static InspectionReadings.Item item(Entry entry) {
     Section s = Section.of(entry, "item", "state", "value", "note");
     String item = s.requiredText("item");
     String state =
-        s.word("state", "good", "fault", "unchecked")
+        s.word("state", STATES.toArray(String[]::new))
             .orElseThrow(() -> Refused.at(s.place("state"), "state-missing", Arg.typed(item)));
     return new InspectionReadings.Item(
         item,
         InspectionReadings.State.valueOf(state.toUpperCase(Locale.ROOT)),
         s.text("value"),
         s.text("note"),
-        s.place().line());
+        s.place());
   }
 }

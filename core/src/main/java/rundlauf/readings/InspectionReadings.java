@@ -2,6 +2,7 @@ package rundlauf.readings;
 
 import java.util.List;
 import java.util.Optional;
+import rundlauf.quantity.Place;
 
 /** An inspection understood: every item with its state. */
 public record InspectionReadings(TrialHead head, List<Item> items) {
@@ -9,9 +10,17 @@ public record InspectionReadings(TrialHead head, List<Item> items) {
     items = List.copyOf(items);
   }
 
-  /** One item of the list. */
+  /**
+   * One item of the list.
+   *
+   * @param place where it was typed
+   */
   public record Item(
-      String item, State state, Optional<String> value, Optional<String> note, int line) {}
+      String item, State state, Optional<String> value, Optional<String> note, Place place) {
+    public int line() {
+      return place.line();
+    }
+  }
 
   /** What was found. */
   public enum State {

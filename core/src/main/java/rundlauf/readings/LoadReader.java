@@ -13,7 +13,7 @@ import rundlauf.quantity.Unit;
 
 /** Understands a side-load trial. */
 public final class LoadReader {
-  static final Column READING = Column.of("reading", Dimension.LENGTH, Unit.MICROMETRE);
+  static final Column READING = Column.shown("reading");
 
   private static final List<Column> COLUMNS =
       List.of(

@@ -19,8 +19,8 @@ public final class RunoutReader {
   private static final double ANGLE_LIMIT = Unit.DEGREE.toSi(3);
 
   static final Column ANGLE = Column.of("angle", Dimension.ANGLE, Unit.DEGREE);
-  static final Column READING = Column.of("reading", Dimension.LENGTH, Unit.MICROMETRE);
-  static final Column SWING = Column.of("swing", Dimension.LENGTH, Unit.MICROMETRE);
+  static final Column READING = Column.shown("reading");
+  static final Column SWING = Column.shown("swing");
 
   private static final List<Column> COLUMNS =
       List.of(

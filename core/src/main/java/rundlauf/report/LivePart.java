@@ -8,6 +8,7 @@ import java.util.Optional;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.growth.Growth;
@@ -20,6 +21,7 @@ import rundlauf.safety.Inspection;
 
 /** A trial while it is taken: its main figures so far, and the drawing of what is being read. */
 public final class LivePart {
+  private static final Scale SHARE = new Scale(Unit.PERCENT, 0);
   private static final List<String> NONE_TAKEN =
       List.of("readings-missing", "no-rows", "all-rows-struck");
 
@@ -61,7 +63,9 @@ public final class LivePart {
       return InspectionPart.blocks(sheet, inspection);
     }
     List<Block> blocks = new ArrayList<>();
-    blocks.add(figures(sheet, main(reduced)));
+    Map<String, Figure> main = main(reduced);
+    blocks.add(figures(sheet, main));
+    limit(sheet, main).ifPresent(blocks::add);
     chart(sheet, reduced).ifPresent(blocks::add);
     TrialPart.addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
     return blocks;
@@ -102,6 +106,22 @@ public final class LivePart {
     List<Cell> columns =
         List.of(Table.heading("report-column-figure"), Table.heading("report-column-value"));
     return Table.of(Saying.of("report-so-far", ""), columns, rows, Table.Kind.FIGURES);
+  }
+
+  /** What is most to blame for the doubt of the first figure that is known. */
+  private static Optional<Block> limit(Sheet sheet, Map<String, Figure> main) {
+    for (Map.Entry<String, Figure> one : main.entrySet()) {
+      Optional<CauseGroup> most = sheet.causes(one.getValue()).stream().findFirst();
+      if (most.isPresent()) {
+        Remarks.Remark limits =
+            Remarks.Remark.of(
+                new Cell.Said(Saying.of("report-limits", "")),
+                new Cell.Said(most.get().name()),
+                new Cell.Number(most.get().share(), SHARE));
+        return Optional.of(new Remarks(Tone.NOTE, List.of(limits)));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Chart> chart(Sheet sheet, Reduced reduced) {

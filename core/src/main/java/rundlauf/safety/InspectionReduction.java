@@ -36,7 +36,7 @@ public final class InspectionReduction {
     List<Saying> advice = new ArrayList<>();
     for (Item item : readings.items()) {
       state(item, required).ifPresent(because::add);
-      beyond(item, readings.head().file())
+      beyond(item)
           .ifPresent(
               saying -> {
                 because.add(saying);
@@ -78,13 +78,13 @@ public final class InspectionReduction {
     };
   }
 
-  private static Optional<Saying> beyond(Item item, String file) {
+  private static Optional<Saying> beyond(Item item) {
     Optional<SafetyItem> known = SafetyItem.named(item.item());
     Optional<SafetyItem.Limit> listed = known.flatMap(SafetyItem::limit);
     if (listed.isEmpty()) {
       return Optional.empty();
     }
-    Optional<ItemValue> value = ItemValue.of(item, listed.get(), file);
+    Optional<ItemValue> value = ItemValue.of(item, listed.get());
     if (value.isEmpty()) {
       return Optional.empty();
     }

@@ -19,7 +19,7 @@ record ItemValue(Quantity quantity, boolean direct) {
    *
    * @throws Refused for what is no number with a unit of the item's kind
    */
-  static Optional<ItemValue> of(Item typed, SafetyItem.Limit limit, String file) {
+  static Optional<ItemValue> of(Item typed, SafetyItem.Limit limit) {
     if (typed.value().isEmpty()) {
       return Optional.empty();
     }
@@ -27,7 +27,7 @@ record ItemValue(Quantity quantity, boolean direct) {
     String lower = text.toLowerCase(Locale.ROOT);
     boolean direct = lower.endsWith(" dc");
     String number = direct || lower.endsWith(" ac") ? text.substring(0, text.length() - 3) : text;
-    Place place = new Place(file, typed.line(), 0, "items.value");
+    Place place = new Place(typed.place().file(), typed.line(), 0, "items.value");
     Quantity quantity = QuantityText.read(number, limit.unit().dimension(), false, place);
     return Optional.of(new ItemValue(quantity, direct));
   }

@@ -137,7 +137,12 @@ class InspectionReductionCaseTest {
 
   private static Item item(String name, State state, String value) {
     Optional<String> typed = value.isEmpty() ? Optional.empty() : Optional.of(value);
-    return new Item(name, state, typed, Optional.empty(), 7);
+    return new Item(
+        name,
+        state,
+        typed,
+        Optional.empty(),
+        new rundlauf.quantity.Place("inspection.yaml", 7, 0, "items"));
   }
 
   private static Inspection reduce(List<Item> items) {

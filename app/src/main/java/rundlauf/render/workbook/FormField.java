@@ -1,6 +1,7 @@
 package rundlauf.render.workbook;
 
 import java.util.List;
+import rundlauf.render.Sentences;
 
 /**
  * A field of a form.
@@ -22,6 +23,12 @@ public record FormField(
     String refusal) {
   public FormField {
     choices = List.copyOf(choices);
+  }
+
+  /** The same with this refusal, where it is about this field. */
+  public FormField refusedBy(Sentences.Refusal found) {
+    boolean mine = found.place().field().equals(path.replace("[]", ""));
+    return mine ? new FormField(path, label, hint, choices, needed, text, found.said()) : this;
   }
 
   /** Whether it holds more than one line. */

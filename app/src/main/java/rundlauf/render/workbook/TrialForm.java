@@ -1,6 +1,8 @@
 package rundlauf.render.workbook;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rundlauf.bench.Bench;
@@ -14,11 +16,26 @@ public final class TrialForm {
   private static final List<String> YES_NO = List.of("yes", "no");
   private static final List<String> BODIES = List.of("table", "base", "carriage", "mount");
 
+  /** What a trial is usually meant to be; our choices. */
+  public static final Map<String, String> USUAL = usual();
+
   private final Map<String, String> typed;
   private final List<FormField> fields = new ArrayList<>();
 
   private TrialForm(Map<String, String> typed) {
     this.typed = typed;
+  }
+
+  private static Map<String, String> usual() {
+    Map<String, String> usual = new LinkedHashMap<>();
+    usual.put("intended.reading", "div");
+    usual.put("intended.positions", "8");
+    usual.put("intended.clampings", "1");
+    usual.put("intended.counts[]", "0; 1; 2; 3");
+    usual.put("intended.directions[]", "0 deg; 180 deg");
+    usual.put("intended.for", "40 min");
+    usual.put("intended.every", "2 min");
+    return Collections.unmodifiableMap(usual);
   }
 
   /**

@@ -1,0 +1,33 @@
+package rundlauf.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.safety.SafetyItem;
+
+/** An inspection: every item of the safety list. */
+final class InspectionPlan {
+  private static final List<String> STATES = List.of("good", "fault", "unchecked");
+
+  private InspectionPlan() {}
+
+  static Plan of() {
+    List<Asked> asked =
+        List.of(new Asked("state", Asked.Kind.CHOICE, STATES, true), text("value"), text("note"));
+    List<Step> steps = new ArrayList<>();
+    for (SafetyItem item : SafetyItem.of(SafetyItem.Fed.UNKNOWN)) {
+      Saying prompt = Saying.of("guide-inspect", "", Arg.term(item.id()));
+      List<Given> given = List.of(new Given("item", item.id()));
+      steps.add(new Step(prompt, given, asked, new Scene.Inspection(item.id())));
+    }
+    List<Asked> all = new ArrayList<>(List.of(text("item")));
+    all.addAll(asked);
+    Saying other = Saying.of("guide-inspect-other", "");
+    return new Plan(steps, new Step(other, List.of(), all, new Scene.Inspection("")));
+  }
+
+  private static Asked text(String column) {
+    return new Asked(column, Asked.Kind.TEXT, List.of(), column.equals("item"));
+  }
+}

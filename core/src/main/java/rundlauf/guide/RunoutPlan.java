@@ -1,0 +1,146 @@
+package rundlauf.guide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Format;
+import rundlauf.quantity.Quantity;
+import rundlauf.quantity.Saying;
+import rundlauf.quantity.Unit;
+import rundlauf.readings.Intended;
+
+/**
+ * A runout trial: clamping by clamping, station by station, round the turn and back to its start.
+ */
+final class RunoutPlan {
+  /** Our choice, because eight tell a three-lobed pin from runout and four do not. */
+  private static final int POSITIONS = 8;
+
+  private static final String ANGLE = "angle_deg";
+
+  private final Intended intended;
+  private final Asked reading;
+  private final String station;
+  private final int positions;
+  private final int clampings;
+  private final List<Step> steps = new ArrayList<>();
+
+  private RunoutPlan(Intended intended, TypedRows typed) {
+    this.intended = intended;
+    this.reading = Readings.asked(intended, typed);
+    this.station = typed.column("station").orElse("station_mm");
+    this.positions = intended.positions().orElse(POSITIONS);
+    this.clampings =
+        Math.max(
+            intended.clampings().orElse(1),
+            Math.max(intended.collet().size(), intended.shank().size()));
+  }
+
+  static Plan of(Intended intended, TypedRows typed) {
+    RunoutPlan plan = new RunoutPlan(intended, typed);
+    for (int clamping = 1; clamping <= plan.clampings; clamping++) {
+      plan.clamping(clamping);
+    }
+    return new Plan(plan.steps, plan.more(typed));
+  }
+
+  private void clamping(int clamping) {
+    if (intended.stations().isEmpty()) {
+      sweep(clamping, Optional.empty(), true);
+    }
+    for (int i = 0; i < intended.stations().size(); i++) {
+      sweep(clamping, Optional.of(intended.stations().get(i)), i == 0);
+    }
+  }
+
+  private void sweep(int clamping, Optional<Quantity> at, boolean first) {
+    for (int i = 0; i <= positions; i++) {
+      double angle = 2 * Math.PI * i / positions;
+      Saying prompt = i == 0 ? begin(clamping, at, first) : i == positions ? back() : turnTo(angle);
+      steps.add(step(prompt, clamping, at, angle));
+    }
+  }
+
+  private Saying begin(int clamping, Optional<Quantity> at, boolean first) {
+    if (first && clamping > 1) {
+      return clampAnew(clamping);
+    }
+    if (at.isPresent()) {
+      Arg where = Arg.of(at.get().si(), Unit.MILLIMETRE);
+      return Saying.of(first ? "guide-runout-begin-at" : "guide-runout-move", "", where);
+    }
+    return Saying.of("guide-runout-begin", "");
+  }
+
+  private Saying clampAnew(int clamping) {
+    Arg number = Arg.of(clamping);
+    Optional<Quantity> collet = of(intended.collet(), clamping);
+    Optional<Quantity> shank = of(intended.shank(), clamping);
+    if (collet.isEmpty() && shank.isEmpty()) {
+      return Saying.of("guide-runout-clamp", "", number);
+    }
+    return Saying.of("guide-runout-clamp-turned", "", number, angle(collet), angle(shank));
+  }
+
+  private static Arg angle(Optional<Quantity> clock) {
+    return Arg.number(Unit.DEGREE.fromSi(clock.map(Quantity::si).orElse(0.0)));
+  }
+
+  private static Optional<Quantity> of(List<Quantity> clocks, int clamping) {
+    return clamping <= clocks.size() ? Optional.of(clocks.get(clamping - 1)) : Optional.empty();
+  }
+
+  private static Saying turnTo(double angle) {
+    return Saying.of("guide-runout-turn", "", Arg.number(Unit.DEGREE.fromSi(angle)));
+  }
+
+  private static Saying back() {
+    return Saying.of("guide-runout-back", "");
+  }
+
+  private Step step(Saying prompt, int clamping, Optional<Quantity> at, double angle) {
+    List<Given> given = new ArrayList<>();
+    if (clampings > 1) {
+      given.add(new Given("clamping", Integer.toString(clamping)));
+    }
+    of(intended.collet(), clamping).ifPresent(c -> given.add(degrees("collet_deg", c.si())));
+    of(intended.shank(), clamping).ifPresent(c -> given.add(degrees("shank_deg", c.si())));
+    at.ifPresent(s -> given.add(new Given("station_mm", Format.number(millimetres(s)))));
+    given.add(degrees(ANGLE, angle));
+    OptionalDouble where =
+        at.isPresent() ? OptionalDouble.of(at.get().si()) : OptionalDouble.empty();
+    return new Step(prompt, given, List.of(reading), new Scene.Runout(angle, where));
+  }
+
+  private static double millimetres(Quantity length) {
+    return Unit.MILLIMETRE.fromSi(length.si());
+  }
+
+  private static Given degrees(String column, double angle) {
+    return new Given(column, Format.number(Unit.DEGREE.fromSi(angle)));
+  }
+
+  /** On from the last row by one position more. */
+  private Step more(TypedRows typed) {
+    Map<String, String> last = new LinkedHashMap<>(typed.last().orElse(Map.of()));
+    double at =
+        last.containsKey(ANGLE)
+            ? TypedRows.number(last.get(ANGLE)).map(Number::doubleValue).orElse(0.0)
+            : 0;
+    double next = typed.rows().isEmpty() ? 0 : (at + 360.0 / positions) % 360;
+    List<Given> given = new ArrayList<>();
+    for (String column : List.of("clamping", "collet_deg", "shank_deg", station)) {
+      if (last.containsKey(column)) {
+        given.add(new Given(column, last.get(column)));
+      }
+    }
+    given.add(new Given(ANGLE, Format.number(next)));
+    double angle = Unit.DEGREE.toSi(next);
+    Scene scene = new Scene.Runout(angle, OptionalDouble.empty());
+    return new Step(turnTo(angle), given, List.of(reading), scene);
+  }
+}

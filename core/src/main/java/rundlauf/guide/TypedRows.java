@@ -1,0 +1,65 @@
+package rundlauf.guide;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rundlauf.bench.Table;
+import rundlauf.bench.Trial;
+
+/**
+ * The rows of a trial that are not struck out, as they were typed.
+ *
+ * @param columns of the table
+ * @param rows by column; empty cells are left out
+ */
+record TypedRows(List<String> columns, List<Map<String, String>> rows) {
+  static TypedRows of(Trial trial) {
+    return trial.readings().map(TypedRows::of).orElse(new TypedRows(List.of(), List.of()));
+  }
+
+  private static TypedRows of(Table table) {
+    List<String> columns = table.columns().stream().map(c -> c.text().strip()).toList();
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      Map<String, String> cells = new LinkedHashMap<>();
+      for (int i = 0; i < columns.size(); i++) {
+        String text = row.cells().get(i).text().strip();
+        if (!text.isEmpty()) {
+          cells.put(columns.get(i), text);
+        }
+      }
+      if (!"yes".equals(cells.get("struck"))) {
+        rows.add(cells);
+      }
+    }
+    return new TypedRows(columns, rows);
+  }
+
+  Optional<Map<String, String>> last() {
+    return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(rows.size() - 1));
+  }
+
+  /** The column of this table whose name begins so, such as {@code reading_um}. */
+  Optional<String> column(String name) {
+    return columns.stream().filter(c -> c.equals(name) || c.startsWith(name + "_")).findFirst();
+  }
+
+  /** Whether two cells say the same: as numbers where both are, else word for word. */
+  static boolean same(String one, String other) {
+    Optional<BigDecimal> a = number(one);
+    Optional<BigDecimal> b = number(other);
+    return a.isPresent() && b.isPresent()
+        ? a.get().compareTo(b.get()) == 0
+        : one.strip().equals(other.strip());
+  }
+
+  static Optional<BigDecimal> number(String text) {
+    String plain = text.strip().replace(',', '.').replace('−', '-');
+    return plain.matches("[+-]?\\d{1,12}(\\.\\d{1,12})?")
+        ? Optional.of(new BigDecimal(plain))
+        : Optional.empty();
+  }
+}
