@@ -4,8 +4,10 @@ import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.function.Consumer;
+import rundlauf.cli.CommandLines;
 import rundlauf.devices.Processors;
 import rundlauf.files.TypedDocuments;
+import rundlauf.render.Sentences;
 import rundlauf.store.Store;
 import rundlauf.store.UserStore;
 import rundlauf.usecase.AttachPhoto;
@@ -18,12 +20,15 @@ import rundlauf.usecase.SayConditions;
 import rundlauf.usecase.Serving;
 import rundlauf.usecase.Shelf;
 import rundlauf.usecase.ShowSheet;
+import rundlauf.usecase.ShowTrial;
 import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StoredBench;
 import rundlauf.usecase.StrikeReading;
 import rundlauf.usecase.TakeReading;
+import rundlauf.usecase.TrialDocument;
 import rundlauf.web.Cases;
 import rundlauf.web.Workbook;
+import rundlauf.wire.ResultDocument;
 
 /** Puts the workbook together and serves it. */
 public final class MainServing implements Serving {
@@ -64,6 +69,13 @@ public final class MainServing implements Serving {
         new Shelf(benches),
         new MakeBench(benches, documents),
         results,
+        new ShowTrial(benches, attachments, results),
+        new TrialDocument(
+            stored,
+            results,
+            store.figures(),
+            reduced -> ResultDocument.of(reduced, Sentences::text),
+            CommandLines.VERSION),
         new StartTrial(benches, stored, documents, results),
         new ShowSheet(benches, attachments, stored, results),
         new TakeReading(benches, stored, InstantSource.system()),

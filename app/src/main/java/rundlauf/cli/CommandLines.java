@@ -25,10 +25,12 @@ public final class CommandLines {
     private boolean version;
   }
 
+  /** The program's version; a test keeps it equal to the build's. */
+  public static final String VERSION = "0.1.0";
+
   /** What {@code --version} prints. */
   static final class Version implements IVersionProvider {
-    /** A test keeps it equal to the build's. */
-    static final String NUMBER = "0.1.0";
+    static final String NUMBER = VERSION;
 
     @Override
     public String[] getVersion() {

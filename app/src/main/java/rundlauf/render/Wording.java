@@ -16,17 +16,22 @@ import rundlauf.report.Remarks;
 /** Everything a page says, as text; the page escapes it. */
 public final class Wording {
   private final UnaryOperator<String> addresses;
+  private final boolean figurePages;
 
   /** For a page that holds everything: what a link leads to is a part of it. */
   public Wording() {
-    this(id -> "#" + id);
+    this.addresses = id -> "#" + id;
+    this.figurePages = false;
   }
 
   /**
+   * For pages of which each holds a part.
+   *
    * @param addresses where what a link leads to is found, by its id in a report
    */
   public Wording(UnaryOperator<String> addresses) {
     this.addresses = addresses;
+    this.figurePages = true;
   }
 
   /** The address of what a link leads to. */
@@ -38,9 +43,19 @@ public final class Wording {
     return Sentences.text(saying);
   }
 
+  /** The address of a figure: its own page where there is one, else its readings. */
+  public String figure(Cell.Shown shown) {
+    return figurePages && !shown.id().isEmpty() ? href(shown.id()) : href(shown.readings());
+  }
+
   /** A word of the bundle. */
   public String word(String code) {
     return say(Saying.of(code, ""));
+  }
+
+  /** A sentence of the bundle with these arguments. */
+  public String filled(String code, Arg... args) {
+    return say(new Saying(code, "", List.of(args)));
   }
 
   /** A known figure's value with its unit. */

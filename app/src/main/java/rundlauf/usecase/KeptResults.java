@@ -12,6 +12,7 @@ import rundlauf.planning.Planning;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.readings.Unfinished;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Outcome;
 
@@ -72,7 +73,7 @@ public final class KeptResults {
             () -> Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(trial.trial())));
   }
 
-  /** Every trial reduced, and the setups compared. */
+  /** Every trial that is taken far enough reduced, and the setups compared. */
   public BenchResults results(String name) {
     BenchContents texts = stored.texts(name);
     return results.get(
@@ -80,8 +81,13 @@ public final class KeptResults {
         () -> {
           Bench bench = bench(texts);
           List<Outcome> all = work.map(bench.trials(), trial -> outcome(texts, bench, trial));
-          return BenchOutcomes.compared(bench, all, Draws.DEFAULT);
+          List<Outcome> taken = all.stream().filter(KeptResults::isTaken).toList();
+          return BenchOutcomes.compared(bench, taken, Draws.DEFAULT);
         });
+  }
+
+  private static boolean isTaken(Outcome outcome) {
+    return !(outcome instanceof Outcome.Unusable unusable && Unfinished.is(unusable.refused()));
   }
 
   /** The jobs of a bench, planned. */

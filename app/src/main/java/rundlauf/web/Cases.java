@@ -8,9 +8,11 @@ import rundlauf.usecase.MakeBench;
 import rundlauf.usecase.SayConditions;
 import rundlauf.usecase.Shelf;
 import rundlauf.usecase.ShowSheet;
+import rundlauf.usecase.ShowTrial;
 import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StrikeReading;
 import rundlauf.usecase.TakeReading;
+import rundlauf.usecase.TrialDocument;
 
 /**
  * Everything that the pages can ask of the program.
@@ -24,6 +26,8 @@ public record Cases(
     Shelf shelf,
     MakeBench makeBench,
     KeptResults results,
+    ShowTrial showTrial,
+    TrialDocument trialDocument,
     StartTrial startTrial,
     ShowSheet showSheet,
     TakeReading takeReading,

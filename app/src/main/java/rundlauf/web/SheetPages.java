@@ -60,7 +60,7 @@ final class SheetPages implements Group {
   private void page(Context ctx) {
     Shelf.Placed placed = placed(ctx);
     SheetState state = cases.showSheet().show(placed.name());
-    Wording words = TrialLinks.words(placed);
+    Wording words = TrialLinks.words(cases.shelf(), placed);
     Shell shell = frame.of(ctx, placed.bench(), SheetViews.heading(state, words), "[]", words);
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", shell);
@@ -77,8 +77,9 @@ final class SheetPages implements Group {
     ctx.contentType(JSON).result(document(placed, state));
   }
 
-  private static String document(Shelf.Placed placed, SheetState state) {
-    return SheetDocument.of(SheetViews.view(placed, state), TrialLinks.words(placed));
+  private String document(Shelf.Placed placed, SheetState state) {
+    return SheetDocument.of(
+        SheetViews.view(placed, state), TrialLinks.words(cases.shelf(), placed));
   }
 
   private void listen(SseClient client) {

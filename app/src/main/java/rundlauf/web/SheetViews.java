@@ -19,7 +19,6 @@ import rundlauf.report.LivePart;
 import rundlauf.usecase.Kept;
 import rundlauf.usecase.SheetState;
 import rundlauf.usecase.Shelf;
-import rundlauf.usecase.TypedReading;
 
 /** What is kept of a trial, as its sheet shows it. */
 final class SheetViews {
@@ -49,13 +48,6 @@ final class SheetViews {
     List<SheetView.Row> rows = new ArrayList<>();
     state.readings().forEach(reading -> rows.add(row(reading)));
     Collections.reverse(rows);
-    List<String> photos = new ArrayList<>();
-    for (int i = 1; i <= state.attachments().size(); i++) {
-      String name = state.attachments().get(i - 1).name();
-      if (name.endsWith(".jpg") || name.endsWith(".png")) {
-        photos.add(TrialLinks.base(placed) + "/attachment/" + i);
-      }
-    }
     return new SheetView(
         state.version(),
         state.outcome(),
@@ -63,20 +55,34 @@ final class SheetViews {
         state.guidance(),
         state.ahead(),
         rows,
-        photos);
+        photos(placed, state.attachments()));
+  }
+
+  /** The addresses of the photos among a trial's attachments. */
+  static List<String> photos(Shelf.Placed placed, List<Kept.Attachment> attachments) {
+    List<String> photos = new ArrayList<>();
+    for (int i = 1; i <= attachments.size(); i++) {
+      String name = attachments.get(i - 1).name();
+      if (name.endsWith(".jpg") || name.endsWith(".png")) {
+        photos.add(TrialLinks.base(placed) + "/attachment/" + i);
+      }
+    }
+    return photos;
+  }
+
+  /** What was typed of a reading; when it was taken is left out. */
+  static List<SheetView.Cell> cells(Kept.Reading reading) {
+    return reading.typed().cells().stream()
+        .filter(cell -> !cell.column().equals("taken"))
+        .map(cell -> new SheetView.Cell(cell.column(), cell.text()))
+        .toList();
   }
 
   private static SheetView.Row row(Kept.Reading reading) {
-    List<SheetView.Cell> cells = new ArrayList<>();
-    for (TypedReading.Cell cell : reading.typed().cells()) {
-      if (!cell.column().equals("taken")) {
-        cells.add(new SheetView.Cell(cell.column(), cell.text()));
-      }
-    }
     return new SheetView.Row(
         reading.position(),
         reading.typed().key(),
-        cells,
+        cells(reading),
         reading.struck().map(Kept.Strike::reason));
   }
 

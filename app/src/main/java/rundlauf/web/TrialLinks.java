@@ -1,7 +1,9 @@
 package rundlauf.web;
 
+import java.util.List;
 import rundlauf.render.Wording;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.StoredBench;
 
 /** Where the links of a trial's pieces lead. */
 final class TrialLinks {
@@ -11,9 +13,9 @@ final class TrialLinks {
     return "/bench/" + placed.bench() + "/trial/" + placed.trial();
   }
 
-  /** Words whose links lead to the pages of this trial. */
-  static Wording words(Shelf.Placed placed) {
-    return new Wording(
-        id -> id.startsWith("method-") ? "/method/" + id.substring(7) : base(placed));
+  /** Words whose links lead to the pages of this trial, which is number 1 of its own report. */
+  static Wording words(Shelf shelf, Shelf.Placed placed) {
+    List<String> only = List.of(StoredBench.path(placed.name().trial()));
+    return new BenchLinks(placed.bench(), only, shelf.trials(placed.bench())).words();
   }
 }

@@ -61,7 +61,11 @@ public final class Workbook {
   /** The pages, by what they are about. */
   private static List<Group> groups(Cases cases, Frame frame) {
     return List.of(
-        new BenchesPages(cases, frame), new StartPages(cases, frame), new SheetPages(cases, frame));
+        new BenchesPages(cases, frame),
+        new BenchPages(cases, frame),
+        new StartPages(cases, frame),
+        new TrialPages(cases, frame),
+        new SheetPages(cases, frame));
   }
 
   /** The port that is listened on. */

@@ -48,12 +48,13 @@
 
   const numberField = (asked, id) => element("div", { class: "field" },
     element("label", { for: id }, asked.label),
-    element("input", { id, name: asked.column, type: "text", inputmode: "none", autocomplete: "off", required: true, enterkeyhint: "next",
+    element("input", { id, name: asked.column, type: "text", inputmode: "none", autocomplete: "off", required: asked.needed, enterkeyhint: "next",
       "aria-describedby": "refusal", class: "number" }));
 
   const textField = (asked, id) => element("div", { class: "field" },
     element("label", { for: id }, asked.label),
-    element("input", { id, name: asked.column, type: "text", autocomplete: "off", maxlength: "400", "aria-describedby": "refusal" }));
+    element("input", { id, name: asked.column, type: "text", autocomplete: "off", maxlength: "400", required: asked.needed,
+      "aria-describedby": "refusal" }));
 
   const choiceField = (asked, id) => {
     const options = asked.choices.map((c, i) => element("label", { class: "choice" },

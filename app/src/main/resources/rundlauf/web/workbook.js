@@ -7,9 +7,13 @@
     e.detail.headers["Rundlauf-Token"] = token();
   });
 
-  // A piece of a page may hold charts as JSON; they replace those of the page.
-  document.addEventListener("htmx:afterSettle", (e) => {
-    const data = e.detail.elt.querySelector("script[data-charts]");
-    if (data) document.dispatchEvent(new CustomEvent("charts", { detail: JSON.parse(data.textContent) }));
+  // Pieces of a page that come later bring their charts: all that are there are drawn together.
+  let drawn = 0;
+  document.addEventListener("htmx:afterSettle", () => {
+    const brought = [...document.querySelectorAll("script[data-charts]")];
+    if (brought.length === drawn) return;
+    drawn = brought.length;
+    const all = [document.getElementById("charts"), ...brought].flatMap((data) => JSON.parse(data.textContent));
+    document.dispatchEvent(new CustomEvent("charts", { detail: all }));
   });
 })();

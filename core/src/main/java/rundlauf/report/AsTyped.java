@@ -20,7 +20,7 @@ final class AsTyped {
     return new Section("as-typed", Saying.of("report-as-typed", ""), List.of(intro), parts);
   }
 
-  private static Section sheet(Sheet sheet) {
+  static Section sheet(Sheet sheet) {
     var trial = sheet.outcome().trial();
     List<Row> fields = new ArrayList<>();
     for (Map.Entry<String, Entry> field : trial.document().fields().entrySet()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rundlauf.bench.Bench;
 import rundlauf.bench.Spindle;
 import rundlauf.planning.JobOutcome;
 import rundlauf.quantity.Arg;
@@ -28,12 +29,7 @@ public final class BenchReport {
    * @param jobs of the bench, as they were planned
    */
   public static Report of(BenchResults results, List<JobOutcome> jobs) {
-    List<Sheet> sheets = new ArrayList<>();
-    String file = results.bench().file();
-    String folder = file.substring(0, file.lastIndexOf('/') + 1);
-    for (Outcome outcome : results.outcomes()) {
-      sheets.add(new Sheet(sheets.size() + 1, folder, outcome, rotation(results, outcome)));
-    }
+    List<Sheet> sheets = sheets(results);
     List<Section> sections = new ArrayList<>();
     sections.add(Cautions.section(results, sheets));
     sections.add(SideBySide.section(results, sheets));
@@ -49,19 +45,35 @@ public final class BenchReport {
     return new Report(title, notices(results), sections);
   }
 
-  private static Optional<String> rotation(BenchResults results, Outcome outcome) {
-    return results.bench().setups().stream()
+  /** Every trial with its number. */
+  static List<Sheet> sheets(BenchResults results) {
+    List<Sheet> sheets = new ArrayList<>();
+    for (Outcome outcome : results.outcomes()) {
+      sheets.add(sheet(results.bench(), outcome, sheets.size() + 1));
+    }
+    return sheets;
+  }
+
+  /** One trial of a bench. */
+  static Sheet sheet(Bench bench, Outcome outcome, int number) {
+    String file = bench.file();
+    String folder = file.substring(0, file.lastIndexOf('/') + 1);
+    return new Sheet(number, folder, outcome, rotation(bench, outcome));
+  }
+
+  private static Optional<String> rotation(Bench bench, Outcome outcome) {
+    return bench.setups().stream()
         .filter(s -> outcome.setup().equals(Optional.of(s.name())))
         .findFirst()
         .flatMap(
             s ->
-                results.bench().spindles().stream()
+                bench.spindles().stream()
                     .filter(spindle -> spindle.name().equals(s.spindle()))
                     .findFirst())
         .flatMap(Spindle::rotation);
   }
 
-  private static List<Saying> notices(BenchResults results) {
+  static List<Saying> notices(BenchResults results) {
     List<Saying> notices = new ArrayList<>();
     if (says(results.bench().name())
         || results.bench().notes().filter(BenchReport::says).isPresent()) {

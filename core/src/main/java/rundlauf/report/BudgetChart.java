@@ -12,9 +12,6 @@ import rundlauf.report.Table.Row;
 final class BudgetChart {
   private static final Scale SHARE = new Scale(Unit.PERCENT, 0);
 
-  /** Our choice: a third digit of an uncertainty tells nobody anything. */
-  private static final int DIGITS = 2;
-
   private BudgetChart() {}
 
   /**
@@ -29,16 +26,11 @@ final class BudgetChart {
     if (bars.isEmpty()) {
       return Optional.empty();
     }
-    Scale u = scale(figure.unit(), bars.get(0).u());
+    Scale u = Scale.uncertainty(figure.unit(), bars.get(0).u());
     Saying summary = Saying.of("report-budget-summary", "");
     Table twin = twin(caption, bars, u);
     return Optional.of(
         new Chart.Budget(sheet.chart("budget-" + name), caption, summary, u, SHARE, bars, twin));
-  }
-
-  private static Scale scale(Unit unit, double largest) {
-    int magnitude = (int) Math.floor(Math.log10(unit.fromSi(largest)));
-    return new Scale(unit, Math.min(6, Math.max(0, DIGITS - 1 - magnitude)));
   }
 
   private static Table twin(Saying caption, List<Chart.Bar> bars, Scale u) {

@@ -31,8 +31,10 @@ public sealed interface Cell {
    *
    * @param readings id of the section with the readings it came from
    * @param method id of the section that tells how it was made
+   * @param id of the figure itself: {@code figure-}, the trial's number, and its path; empty where
+   *     it is no figure of one trial
    */
-  record Shown(Figure figure, String readings, String method) implements Cell {}
+  record Shown(Figure figure, String readings, String method, String id) implements Cell {}
 
   /**
    * A figure of a cut: computed, not read.

@@ -66,7 +66,7 @@ final class Differences {
           Row.of(
               new Cell.Link(setup(one.pair().a()), one.ofA().section()),
               new Cell.Link(setup(one.pair().b()), one.ofB().section()),
-              new Cell.Shown(d.difference(), one.ofA().readings(), Methods.COMPARE),
+              new Cell.Shown(d.difference(), one.ofA().readings(), Methods.COMPARE, ""),
               odds(d),
               new Cell.SaidAll(verdict(d))));
     }

@@ -43,6 +43,12 @@ public record Scale(Unit unit, int decimals) {
     return new Scale(unit, Math.min(MOST, Math.max(0, 2 - magnitude)));
   }
 
+  /** For a standard uncertainty; a third digit of one tells nobody anything. */
+  static Scale uncertainty(Unit unit, double u) {
+    int magnitude = u > 0 ? (int) Math.floor(Math.log10(unit.fromSi(u))) : 0;
+    return new Scale(unit, Math.min(MOST, Math.max(0, 1 - magnitude)));
+  }
+
   private static boolean shows(Unit unit, Samples si, int decimals) {
     double power = Math.pow(10, decimals);
     return si.stream()

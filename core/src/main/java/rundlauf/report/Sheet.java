@@ -60,7 +60,17 @@ record Sheet(int number, String folder, Outcome outcome, Optional<String> rotati
 
   /** A figure with its two links. */
   Cell shown(Figure figure) {
-    return new Cell.Shown(figure, readings(), method());
+    return new Cell.Shown(figure, readings(), method(), figure(figure));
+  }
+
+  /** The id of a figure of this trial; empty text where it is none of its own. */
+  private String figure(Figure shown) {
+    return reduced().stream()
+        .flatMap(r -> r.figures().entrySet().stream())
+        .filter(f -> f.getValue() == shown)
+        .findFirst()
+        .map(f -> "figure-" + number + "-" + f.getKey())
+        .orElse("");
   }
 
   /** The trial's file within the bench. */

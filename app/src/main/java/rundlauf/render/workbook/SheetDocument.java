@@ -72,7 +72,7 @@ public final class SheetDocument {
   private ObjectNode step(Step step) {
     ObjectNode node = NODES.objectNode();
     node.put("prompt", words.say(step.prompt()));
-    node.put("drawing", Scenes.svg(step.scene()));
+    node.put("drawing", Scenes.svg(step.scene(), words));
     ArrayNode given = node.putArray("given");
     step.given().forEach(g -> given.add(given(g)));
     ArrayNode asked = node.putArray("asked");

@@ -1,0 +1,140 @@
+package rundlauf.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Trial;
+import rundlauf.quantity.Saying;
+import rundlauf.render.Charts;
+import rundlauf.render.Sentences;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.BenchView;
+import rundlauf.render.workbook.Pages;
+import rundlauf.report.BenchPart;
+import rundlauf.report.BenchResults;
+import rundlauf.report.Outcome;
+import rundlauf.report.Section;
+
+/** A bench at a glance: its setups with their trials, and which of them is best for which job. */
+final class BenchPages implements Group {
+  private final Cases cases;
+  private final Frame frame;
+
+  BenchPages(Cases cases, Frame frame) {
+    this.cases = cases;
+    this.frame = frame;
+  }
+
+  @Override
+  public void on(RoutesConfig routes) {
+    routes.get("/bench/{bench}", this::bench);
+    routes.get("/bench/{bench}/figures", this::figures);
+    routes.get("/bench/{bench}/rankings", this::rankings);
+    routes.get("/bench/{bench}/jobs", this::jobs);
+    routes.get("/bench/{bench}/side-by-side", this::sideBySide);
+    routes.get("/bench/{bench}/differences", this::differences);
+  }
+
+  /** At once: what does not have to be worked out. */
+  private void bench(Context ctx) {
+    int number = Frame.number(ctx, "bench");
+    Bench bench = cases.results().bench(cases.shelf().bench(number));
+    Wording words = links(number, bench.trials()).words();
+    Map<String, Object> given = new LinkedHashMap<>();
+    given.put("shell", frame.of(ctx, number, bench.name(), "[]", words));
+    given.put("view", view(number, bench, words));
+    ctx.html(Pages.of("bench", given));
+  }
+
+  private BenchLinks links(int number, List<Trial> trials) {
+    List<String> files = trials.stream().map(Trial::file).toList();
+    return new BenchLinks(number, files, cases.shelf().trials(number));
+  }
+
+  private BenchView view(int number, Bench bench, Wording words) {
+    List<BenchView.Setup> setups = new ArrayList<>();
+    List<Trial> left = new ArrayList<>(bench.trials());
+    for (int i = 0; i < bench.setups().size(); i++) {
+      String name = bench.setups().get(i).name();
+      List<BenchView.TrialLink> trials = new ArrayList<>();
+      for (Trial trial : bench.trials()) {
+        if (SheetViews.typed(trial.document()).getOrDefault("setup", "").strip().equals(name)) {
+          trials.add(link(bench, trial, words));
+          left.remove(trial);
+        }
+      }
+      setups.add(new BenchView.Setup("setup-" + (i + 1), name, trials));
+    }
+    List<BenchView.TrialLink> others = left.stream().map(t -> link(bench, t, words)).toList();
+    return new BenchView("/bench/" + number, setups, others, !bench.jobs().isEmpty());
+  }
+
+  private static BenchView.TrialLink link(Bench bench, Trial trial, Wording words) {
+    Map<String, String> typed = SheetViews.typed(trial.document());
+    String kind = "trial-kind-" + trial.kind().strip();
+    String said = Sentences.has(kind) ? words.say(Saying.of(kind, "")) : trial.kind().strip();
+    return new BenchView.TrialLink(
+        said,
+        typed.getOrDefault("date", ""),
+        typed.getOrDefault("title", ""),
+        words.href("trial-" + (bench.trials().indexOf(trial) + 1)));
+  }
+
+  private void figures(Context ctx) {
+    give(ctx, results -> List.of(BenchPart.cautions(results), BenchPart.sideBySide(results)));
+  }
+
+  private void differences(Context ctx) {
+    give(ctx, results -> List.of(BenchPart.sideBySide(results), BenchPart.differences(results)));
+  }
+
+  private void rankings(Context ctx) {
+    String name = cases.shelf().bench(Frame.number(ctx, "bench"));
+    give(
+        ctx,
+        results ->
+            BenchPart.rankings(results.bench(), cases.results().plans(name)).stream().toList());
+  }
+
+  /** Every job with every cut; it takes its time. */
+  private void jobs(Context ctx) {
+    int number = Frame.number(ctx, "bench");
+    String name = cases.shelf().bench(number);
+    BenchResults results = cases.results().results(name);
+    Wording words = links(number, trials(results)).words();
+    List<Section> sections =
+        BenchPart.jobs(results.bench(), cases.results().plans(name)).stream().toList();
+    Map<String, Object> given = new LinkedHashMap<>();
+    String title = words.word("report-jobs");
+    given.put("shell", frame.of(ctx, number, title, Charts.of(sections, words), words));
+    given.put("sections", sections);
+    ctx.html(Pages.of("sections", given));
+  }
+
+  /** A piece of a page that takes its time. */
+  private void give(Context ctx, Function<BenchResults, List<Section>> part) {
+    int number = Frame.number(ctx, "bench");
+    BenchResults results = cases.results().results(cases.shelf().bench(number));
+    Wording words = links(number, trials(results)).words();
+    ctx.html(Sections.piece(part.apply(results), words));
+  }
+
+  private static List<Trial> trials(BenchResults results) {
+    return results.outcomes().stream().map(Outcome::trial).toList();
+  }
+
+  private void sideBySide(Context ctx) {
+    int number = Frame.number(ctx, "bench");
+    Wording words = new Wording();
+    Map<String, Object> given = new LinkedHashMap<>();
+    String title = words.word("workbook-page-side-by-side");
+    given.put("shell", frame.of(ctx, number, title, "[]", words));
+    given.put("base", "/bench/" + number);
+    ctx.html(Pages.of("side", given));
+  }
+}

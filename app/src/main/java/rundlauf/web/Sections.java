@@ -1,0 +1,31 @@
+package rundlauf.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rundlauf.render.Charts;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.Pages;
+import rundlauf.report.Section;
+
+/** Sections of a report as pieces of pages. */
+final class Sections {
+  private Sections() {}
+
+  /** Without charts: those of the page stay. */
+  static String bare(List<Section> sections, Wording words) {
+    Map<String, Object> given = new LinkedHashMap<>();
+    given.put("sections", sections);
+    given.put("words", words);
+    return Pages.of("bare", given);
+  }
+
+  /** With the data of their charts, for a page that is there already. */
+  static String piece(List<Section> sections, Wording words) {
+    Map<String, Object> given = new LinkedHashMap<>();
+    given.put("sections", sections);
+    given.put("words", words);
+    given.put("charts", Charts.of(sections, words));
+    return Pages.of("piece", given);
+  }
+}
