@@ -9,12 +9,17 @@ import rundlauf.cli.CommandLines;
 import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
 import rundlauf.cli.DemoCommand;
+import rundlauf.cli.ExportCommand;
+import rundlauf.cli.ImportCommand;
 import rundlauf.cli.PlanCommand;
 import rundlauf.cli.PredictCommand;
+import rundlauf.cli.PublishCommand;
+import rundlauf.cli.RecomputeCommand;
 import rundlauf.cli.ReduceCommand;
 import rundlauf.cli.ServeCommand;
 import rundlauf.devices.Processors;
 import rundlauf.files.DemoDisk;
+import rundlauf.files.DiskContents;
 import rundlauf.files.DiskCuts;
 import rundlauf.files.DiskJobs;
 import rundlauf.files.DiskTrials;
@@ -25,7 +30,9 @@ import rundlauf.usecase.CompareBench;
 import rundlauf.usecase.PlanBench;
 import rundlauf.usecase.PlanJob;
 import rundlauf.usecase.PredictCut;
+import rundlauf.usecase.PublishBench;
 import rundlauf.usecase.PublishReport;
+import rundlauf.usecase.RecomputePackage;
 import rundlauf.usecase.ReduceTrial;
 import rundlauf.usecase.ShowDemo;
 
@@ -59,7 +66,30 @@ public final class Main {
     var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Processors()), console);
     var demo = new DemoCommand(demo(compareBench), console);
     var serve = new ServeCommand(new MainServing(console::details), console);
-    return CommandLines.run(List.of(demo, serve, reduce, compare, predict, plan), console, args);
+    return CommandLines.run(
+        List.of(
+            demo,
+            serve,
+            reduce,
+            compare,
+            predict,
+            plan,
+            new PublishCommand(publish(), console),
+            new RecomputeCommand(recompute(), console),
+            new ImportCommand(MainStore::take, console),
+            new ExportCommand(MainStore::give, console)),
+        console,
+        args);
+  }
+
+  private static PublishBench publish() {
+    var files = new DiskContents();
+    var planBench = new PlanBench(new Processors());
+    return new PublishBench(files, files, MainStore.packages(), planBench, HtmlReport::write);
+  }
+
+  private static RecomputePackage recompute() {
+    return new RecomputePackage(new DiskContents(), MainStore.packages(), MainStore.written());
   }
 
   private static ShowDemo demo(CompareBench compareBench) {

@@ -9,7 +9,6 @@ import rundlauf.devices.Processors;
 import rundlauf.files.TypedDocuments;
 import rundlauf.render.Sentences;
 import rundlauf.store.Store;
-import rundlauf.store.UserStore;
 import rundlauf.usecase.AttachPhoto;
 import rundlauf.usecase.AttachmentStore;
 import rundlauf.usecase.BenchStore;
@@ -43,8 +42,7 @@ public final class MainServing implements Serving {
 
   @Override
   public Running serve(Call call) {
-    String address = call.store().orElseGet(UserStore::address);
-    Store store = Store.open(address, InstantSource.system());
+    Store store = MainStore.open(call.store());
     boolean served = false;
     try {
       Workbook workbook = Workbook.start(cases(store), call.host(), call.port());

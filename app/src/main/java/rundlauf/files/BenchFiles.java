@@ -85,7 +85,7 @@ public final class BenchFiles {
   }
 
   /** An archive may hold the bench's files, or one folder with them. */
-  private static Folder top(ZipFolder zip) {
+  static Folder top(ZipFolder zip) {
     if (zip.paths().contains(DOCUMENT)) {
       return zip;
     }

@@ -45,6 +45,13 @@ public final class BenchContents {
     return of(more);
   }
 
+  /** The same without a file. */
+  public BenchContents without(String path) {
+    Map<String, byte[]> less = new LinkedHashMap<>(files);
+    less.remove(path);
+    return of(less);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof BenchContents that

@@ -2,13 +2,12 @@ package rundlauf.usecase;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rundlauf.bench.Bench;
-import rundlauf.bench.Entry;
-import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -17,103 +16,120 @@ import rundlauf.quantity.Refused;
 /**
  * Takes the files of a bench into the store: documents as they were typed, each row of a table as a
  * reading under its {@code id} (else by its position), what its trials name as recordings and
- * photos as attachments.
+ * photos as attachments. Everything is looked at before anything is kept.
  */
 public final class KeepContents {
-  private static final List<String> OF_THE_ROW = List.of("id", "struck", "reason");
-
   private final BenchStore benches;
   private final AttachmentStore attachments;
   private final Documents documents;
+  private final StoredBench stored;
 
   public KeepContents(BenchStore benches, AttachmentStore attachments, Documents documents) {
     this.benches = benches;
     this.attachments = attachments;
     this.documents = documents;
+    this.stored = new StoredBench(benches, attachments, documents);
   }
 
   /**
-   * Keeps a bench and all its trials.
+   * Keeps a bench and all its trials; what is kept already in the same words is not kept twice.
    *
    * @return the name of the bench
-   * @throws Refused when a file cannot be read, or a bench or trial of that name is kept otherwise
+   * @throws Refused when a file cannot be read or is named by no trial, or when a bench, trial or
+   *     reading of that name is kept otherwise; then nothing of it is kept
    */
   public String keep(BenchContents contents) {
     Bench bench = documents.bench(contents);
-    benches.keepBench(bench.name(), text(contents, BenchContents.DOCUMENT));
-    for (Trial trial : bench.trials()) {
-      keep(contents, bench.name(), trial);
-    }
+    String document = text(contents, BenchContents.DOCUMENT);
+    List<ImportedTrial> trials =
+        bench.trials().stream().map(t -> ImportedTrial.of(bench.name(), t, documents)).toList();
+    requireNamed(contents, bench.trials(), trials);
+    look(bench.name(), document, trials);
+    benches.keepBench(bench.name(), document);
+    trials.forEach(trial -> keep(contents, trial));
     return bench.name();
   }
 
-  private void keep(BenchContents contents, String bench, Trial trial) {
-    String path = trial.file().substring(BenchContents.TRIALS.length());
-    var name = new TrialName(bench, path);
-    benches.keepTrial(name, documents.write(withoutReadings(trial.document())));
-    trial.readings().ifPresent(table -> keep(name, table));
-    String folder = trial.file().substring(0, trial.file().lastIndexOf('/') + 1);
-    for (String file : named(trial.document())) {
+  private static void requireNamed(
+      BenchContents contents, List<Trial> files, List<ImportedTrial> trials) {
+    Set<String> left = new LinkedHashSet<>(contents.paths());
+    left.removeIf(path -> !path.startsWith(BenchContents.TRIALS));
+    for (int i = 0; i < trials.size(); i++) {
+      left.remove(files.get(i).file());
+      files.get(i).readings().ifPresent(table -> left.remove(table.place().file()));
+      trials.get(i).files().forEach(left::remove);
+    }
+    for (String path : left) {
+      throw Refused.at(new Place(path, 0, 0, ""), "import-file-unnamed", Arg.typed(path));
+    }
+  }
+
+  /** Refuses what is kept already and otherwise. */
+  private void look(String bench, String document, List<ImportedTrial> trials) {
+    if (benches.bench(bench).filter(e -> !e.document().equals(document)).isPresent()) {
+      throw differs(BenchContents.DOCUMENT);
+    }
+    boolean there = benches.bench(bench).isPresent();
+    for (ImportedTrial trial : trials) {
+      List<Kept.Edition> editions = there ? benches.editions(trial.name()) : List.of();
+      if (!editions.isEmpty()) {
+        if (!stored.document(trial.name()).equals(trial.document())) {
+          throw differs(StoredBench.path(trial.name().trial()));
+        }
+        look(trial, benches.readings(trial.name()));
+      }
+    }
+  }
+
+  private static void look(ImportedTrial trial, List<Kept.Reading> kept) {
+    for (ImportedTrial.Row row : trial.rows()) {
+      for (Kept.Reading reading : kept) {
+        boolean same = reading.typed().key().equals(row.reading().key());
+        Optional<String> reason = reading.struck().map(Kept.Strike::reason);
+        if (same && !(reading.typed().equals(row.reading()) && reason.equals(row.struck()))) {
+          Place place = new Place(StoredBench.table(trial.name().trial()), 0, 0, "id");
+          throw Refused.at(place, "import-reading-differs", Arg.typed(row.reading().key()));
+        }
+      }
+    }
+  }
+
+  private static Refused differs(String path) {
+    return Refused.at(new Place(path, 0, 0, ""), "import-differs", Arg.typed(path));
+  }
+
+  private void keep(BenchContents contents, ImportedTrial trial) {
+    benches.keepTrial(trial.name(), trial.document());
+    for (ImportedTrial.Row row : trial.rows()) {
+      benches.append(trial.name(), row.reading());
+      row.struck().ifPresent(why -> benches.strike(trial.name(), row.reading().key(), why));
+    }
+    for (String path : trial.files()) {
       byte[] content =
           contents
-              .find(folder + file)
+              .find(path)
               .orElseThrow(
                   () ->
                       Refused.at(
-                          new Place(trial.file(), 0, 0, ""), "file-missing", Arg.typed(file)));
-      attachments.attach(name, file, content);
+                          new Place(StoredBench.path(trial.name().trial()), 0, 0, ""),
+                          "file-missing",
+                          Arg.typed(path)));
+      attachments.attach(trial.name(), path.substring(path.lastIndexOf('/') + 1), content);
     }
+    keepAsImported(contents, trial);
   }
 
-  private void keep(TrialName trial, Table table) {
-    for (int i = 0; i < table.rows().size(); i++) {
-      Map<String, String> cells = cells(table, table.rows().get(i));
-      String key = Optional.ofNullable(cells.get("id")).orElse("r" + (i + 1));
-      List<TypedReading.Cell> typed = new ArrayList<>();
-      cells.forEach(
-          (column, text) -> {
-            if (!OF_THE_ROW.contains(column)) {
-              typed.add(new TypedReading.Cell(column, text));
-            }
-          });
-      benches.append(trial, new TypedReading(key, typed));
-      if ("yes".equals(cells.get("struck"))) {
-        benches.strike(trial, key, Optional.ofNullable(cells.get("reason")).orElse("-"));
+  /** Comments, quotes and spacing are no reading, and yet they were typed. */
+  private void keepAsImported(BenchContents contents, ImportedTrial trial) {
+    BenchContents then = stored.texts(trial.name().bench());
+    List<String> own = new ArrayList<>(List.of(StoredBench.path(trial.name().trial())));
+    trial.table().ifPresent(own::add);
+    for (String path : own) {
+      byte[] given = contents.find(path).orElseThrow();
+      if (then.find(path).filter(kept -> Arrays.equals(kept, given)).isEmpty()) {
+        String name = path.substring(BenchContents.TRIALS.length());
+        attachments.attach(trial.name(), StoredBench.AS_IMPORTED + name, given);
       }
-    }
-  }
-
-  /** The cells of a row in which something stands, by their column. */
-  private static Map<String, String> cells(Table table, Table.Row row) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      String text = row.cells().get(i).text();
-      if (!text.isEmpty()) {
-        cells.put(table.columns().get(i).text(), text);
-      }
-    }
-    return cells;
-  }
-
-  private static Entry.Fields withoutReadings(Entry.Fields document) {
-    Map<String, Entry> fields = new LinkedHashMap<>(document.fields());
-    fields.remove("readings");
-    return new Entry.Fields(fields, document.keyPlaces(), document.place());
-  }
-
-  /** The files that a trial names beside its table. */
-  private static List<String> named(Entry.Fields document) {
-    List<String> files = new ArrayList<>();
-    document.get("recording").ifPresent(entry -> add(entry, files));
-    if (document.get("photos").orElse(null) instanceof Entry.Items photos) {
-      photos.items().forEach(entry -> add(entry, files));
-    }
-    return files;
-  }
-
-  private static void add(Entry entry, List<String> files) {
-    if (entry instanceof Entry.Scalar file) {
-      files.add(file.text().strip());
     }
   }
 

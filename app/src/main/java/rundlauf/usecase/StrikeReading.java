@@ -1,8 +1,5 @@
 package rundlauf.usecase;
 
-import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
-
 /** Strikes a reading out: it stays where it is, with the reason, and is not used. */
 public final class StrikeReading {
   private final BenchStore benches;
@@ -15,13 +12,12 @@ public final class StrikeReading {
    * Strikes a reading out; the same again changes nothing.
    *
    * @param reason as typed, on one line
-   * @throws Refused when there is no such reading, no reason, or it was struck for another one
+   * @throws rundlauf.quantity.Refused when there is no such reading, no reason, or it was struck
+   *     for another one
    */
   public Kept.Strike strike(TrialName trial, String key, String reason) {
     String text = reason.strip();
-    if (text.chars().anyMatch(Character::isISOControl)) {
-      throw Refused.at(Place.NOWHERE.field("reason"), "cell-with-break");
-    }
+    CellText.require("reason", text);
     return benches.strike(trial, key, text);
   }
 }

@@ -4,7 +4,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.readings.Unfinished;
 
@@ -34,27 +33,13 @@ public final class TakeReading {
    * @throws Refused when a cell cannot be read, or the key is taken by another reading
    */
   public Kept.Reading take(TrialName trial, TypedReading typed) {
-    TypedReading reading = stripped(typed);
+    TypedReading reading = CellText.checked(typed);
     List<Kept.Reading> kept = benches.readings(trial);
     boolean again = kept.stream().anyMatch(r -> r.typed().key().equals(reading.key()));
     if (!again) {
       look(trial, kept, reading);
     }
     return benches.append(trial, reading);
-  }
-
-  private static TypedReading stripped(TypedReading typed) {
-    List<TypedReading.Cell> cells = new ArrayList<>();
-    for (TypedReading.Cell cell : typed.cells()) {
-      String text = cell.text().strip();
-      if (text.chars().anyMatch(Character::isISOControl)) {
-        throw Refused.at(Place.NOWHERE.field(cell.column()), "cell-with-break");
-      }
-      if (!text.isEmpty()) {
-        cells.add(new TypedReading.Cell(cell.column(), text));
-      }
-    }
-    return new TypedReading(typed.key(), cells);
   }
 
   /** Refuses a reading that no reduction could read where it would stand. */

@@ -1,0 +1,172 @@
+package rundlauf.files;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipOutputStream;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.usecase.BenchContents;
+import rundlauf.usecase.BenchPackage;
+import rundlauf.usecase.ContentsSource;
+import rundlauf.usecase.ContentsTarget;
+
+/** Benches and packages on a disk: folders, and archives of them. */
+public final class DiskContents implements ContentsSource, ContentsTarget {
+  /** The oldest time that an archive can hold: no archive tells when it was made. */
+  private static final FileTime NO_TIME = FileTime.from(Instant.parse("1980-01-01T00:00:00Z"));
+
+  /** Bytes of all files together. Our choice: some recordings, many photos. */
+  private static final long MOST_BYTES = 400_000_000;
+
+  @Override
+  public BenchContents contents(String place) {
+    Place asked = new Place(place, 0, 0, "");
+    Path path = path(place, asked);
+    DiskFolder.requireThere(path, asked);
+    try {
+      if (Files.isDirectory(path)) {
+        return read(new DiskFolder(path, place), asked);
+      }
+      DiskFolder.open(path, place, asked).close(); // refuses what is no file, by its own sentence
+      return unzipped(path, place);
+    } catch (IOException | UncheckedIOException broken) {
+      throw TrialFiles.notRead(asked, broken);
+    }
+  }
+
+  @Override
+  public BenchContents contents(byte[] zip, String name) {
+    try {
+      Path file = Files.createTempFile("rundlauf-", ".zip");
+      try {
+        Files.write(file, zip);
+        return unzipped(file, name);
+      } finally {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException | UncheckedIOException broken) {
+      throw TrialFiles.notRead(new Place(name, 0, 0, ""), broken);
+    }
+  }
+
+  private static BenchContents unzipped(Path file, String name) throws IOException {
+    Place asked = new Place(name, 0, 0, "");
+    try (ZipFolder zip = ZipFolder.open(file, name)) {
+      return read(BenchFiles.top(zip), asked);
+    } catch (ZipException broken) {
+      throw Refused.at(asked, "archive-not-read", Arg.typed(String.valueOf(broken.getMessage())));
+    }
+  }
+
+  private static BenchContents read(Folder folder, Place asked) throws IOException {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    long bytes = 0;
+    for (String path : folder.paths()) {
+      if (isOfBench(path)) {
+        try (InputStream in = folder.open(path, asked)) {
+          byte[] content = in.readNBytes((int) (MOST_BYTES - bytes) + 1);
+          bytes += content.length;
+          if (bytes > MOST_BYTES) {
+            throw Refused.at(asked, "package-too-large", Arg.of(MOST_BYTES));
+          }
+          files.put(path, content);
+        }
+      }
+    }
+    if (!files.containsKey(BenchContents.DOCUMENT)) {
+      throw Refused.at(new Place(folder.shown(BenchContents.DOCUMENT), 0, 0, ""), "bench-missing");
+    }
+    return BenchContents.of(files);
+  }
+
+  private static boolean isOfBench(String path) {
+    return path.equals(BenchContents.DOCUMENT)
+        || path.equals(BenchPackage.DESCRIPTOR)
+        || path.equals(BenchPackage.FIGURES)
+        || path.startsWith(BenchContents.TRIALS);
+  }
+
+  @Override
+  public void requireFresh(String folder) {
+    Place asked = new Place(folder, 0, 0, "");
+    Path path = path(folder, asked);
+    if (Files.exists(path) && !Files.isDirectory(path)) {
+      throw Refused.at(asked, "out-is-file", Arg.typed(folder));
+    }
+    try (Stream<Path> within = Files.isDirectory(path) ? Files.list(path) : Stream.empty()) {
+      if (within.findAny().isPresent()) {
+        throw Refused.at(asked, "out-used", Arg.typed(folder));
+      }
+    } catch (IOException broken) {
+      throw notWritten(folder, broken);
+    }
+  }
+
+  @Override
+  public void write(String folder, BenchContents contents) {
+    for (String path : contents.paths()) {
+      write(folder, path, contents.find(path).orElseThrow());
+    }
+  }
+
+  /** Writes beside the file first, so that no half of one is ever found under its name. */
+  @Override
+  public void write(String folder, String name, byte[] content) {
+    Place asked = new Place(folder, 0, 0, "");
+    Path file = path(folder, asked).resolve(InnerPath.of(name, asked));
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      Path fresh = file.resolveSibling(file.getFileName() + ".part");
+      Files.write(fresh, content);
+      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException broken) {
+      throw notWritten(file.toString(), broken);
+    }
+  }
+
+  @Override
+  public byte[] zip(BenchContents contents) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      for (String path : contents.paths()) {
+        ZipEntry entry = new ZipEntry(path);
+        entry.setLastModifiedTime(NO_TIME);
+        zip.putNextEntry(entry);
+        zip.write(contents.find(path).orElseThrow());
+        zip.closeEntry();
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken); // memory does not break
+    }
+    return out.toByteArray();
+  }
+
+  private static Path path(String typed, Place asked) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException impossible) {
+      throw Refused.at(asked, "nothing-there");
+    }
+  }
+
+  private static Refused notWritten(String file, IOException broken) {
+    return Refused.at(
+        new Place(file, 0, 0, ""),
+        "out-not-written",
+        Arg.typed(String.valueOf(broken.getMessage())));
+  }
+}

@@ -1,0 +1,101 @@
+package rundlauf.usecase;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rundlauf.bench.Entry;
+import rundlauf.bench.Table;
+import rundlauf.bench.Trial;
+
+/**
+ * A trial's file as the store takes it.
+ *
+ * @param document without its readings
+ * @param rows its readings
+ * @param table the file of its table, where that is one of its own
+ * @param files recordings and photos, by their paths
+ */
+record ImportedTrial(
+    TrialName name, String document, List<Row> rows, Optional<String> table, List<String> files) {
+  private static final List<String> OF_THE_ROW = List.of("id", "struck", "reason");
+  private static final String NO_REASON = "no reason given";
+
+  /** A reading, and why it was struck out. */
+  record Row(TypedReading reading, Optional<String> struck) {}
+
+  static ImportedTrial of(String bench, Trial trial, Documents documents) {
+    String path = trial.file().substring(BenchContents.TRIALS.length());
+    String folder = trial.file().substring(0, trial.file().lastIndexOf('/') + 1);
+    return new ImportedTrial(
+        new TrialName(bench, path),
+        documents.write(withoutReadings(trial.document())),
+        trial.readings().map(ImportedTrial::rows).orElse(List.of()),
+        trial.readings().map(t -> t.place().file()).filter(file -> !file.equals(trial.file())),
+        named(trial.document()).stream().map(file -> folder + file).toList());
+  }
+
+  private static List<Row> rows(Table table) {
+    List<Row> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      Map<String, String> cells = cells(table, row);
+      String key = Optional.ofNullable(cells.get("id")).orElse("r" + (rows.size() + 1));
+      List<TypedReading.Cell> typed = new ArrayList<>();
+      cells.forEach(
+          (column, text) -> {
+            if (!OF_THE_ROW.contains(column)) {
+              typed.add(new TypedReading.Cell(column, text));
+            }
+          });
+      Optional<String> struck =
+          "yes".equals(cells.get("struck"))
+              ? Optional.of(cells.getOrDefault("reason", NO_REASON))
+              : Optional.empty();
+      struck.ifPresent(why -> CellText.require("reason", why));
+      rows.add(new Row(CellText.checked(new TypedReading(key, typed)), struck));
+    }
+    return rows;
+  }
+
+  /** The cells of a row in which something stands, by their column. */
+  private static Map<String, String> cells(Table table, Table.Row row) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      String text = row.cells().get(i).text();
+      if (!text.isEmpty()) {
+        cells.put(table.columns().get(i).text(), text);
+      }
+    }
+    return cells;
+  }
+
+  private static Entry.Fields withoutReadings(Entry.Fields document) {
+    Map<String, Entry> fields = new LinkedHashMap<>(document.fields());
+    fields.remove("readings");
+    return new Entry.Fields(fields, document.keyPlaces(), document.place());
+  }
+
+  /** The files that a trial names beside its table. */
+  private static List<String> named(Entry.Fields document) {
+    List<String> files = new ArrayList<>();
+    document.get("recording").ifPresent(entry -> add(entry, files));
+    document
+        .get("photos")
+        .ifPresent(
+            photos -> {
+              if (photos instanceof Entry.Items items) {
+                items.items().forEach(entry -> add(entry, files));
+              } else {
+                add(photos, files);
+              }
+            });
+    return files;
+  }
+
+  private static void add(Entry entry, List<String> files) {
+    if (entry instanceof Entry.Scalar file && !file.text().isBlank()) {
+      files.add(file.text().strip());
+    }
+  }
+}
