@@ -6,13 +6,17 @@ import java.time.ZoneId;
 import java.util.function.Consumer;
 import rundlauf.cli.CommandLines;
 import rundlauf.devices.Processors;
+import rundlauf.files.DiskContents;
 import rundlauf.files.TypedDocuments;
+import rundlauf.render.HtmlReport;
 import rundlauf.render.Sentences;
 import rundlauf.store.Store;
 import rundlauf.usecase.AttachPhoto;
 import rundlauf.usecase.AttachmentStore;
+import rundlauf.usecase.BenchOutput;
 import rundlauf.usecase.BenchStore;
 import rundlauf.usecase.Documents;
+import rundlauf.usecase.ImportBench;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
 import rundlauf.usecase.SayConditions;
@@ -79,7 +83,9 @@ public final class MainServing implements Serving {
         new TakeReading(benches, stored, InstantSource.system()),
         new StrikeReading(benches),
         new SayConditions(benches, stored, documents, results),
-        new AttachPhoto(benches, attachments, stored, documents));
+        new AttachPhoto(benches, attachments, stored, documents),
+        new BenchOutput(results, MainStore.export(store), HtmlReport::write),
+        new ImportBench(new DiskContents(), MainStore.keep(store)));
   }
 
   private static Running running(Call call, Store store, Workbook workbook) {

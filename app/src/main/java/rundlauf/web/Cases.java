@@ -3,6 +3,8 @@ package rundlauf.web;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import rundlauf.usecase.AttachPhoto;
+import rundlauf.usecase.BenchOutput;
+import rundlauf.usecase.ImportBench;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
 import rundlauf.usecase.SayConditions;
@@ -33,4 +35,6 @@ public record Cases(
     TakeReading takeReading,
     StrikeReading strikeReading,
     SayConditions sayConditions,
-    AttachPhoto attachPhoto) {}
+    AttachPhoto attachPhoto,
+    BenchOutput benchOutput,
+    ImportBench importBench) {}

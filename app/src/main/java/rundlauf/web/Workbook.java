@@ -65,7 +65,8 @@ public final class Workbook {
         new BenchPages(cases, frame),
         new StartPages(cases, frame),
         new TrialPages(cases, frame),
-        new SheetPages(cases, frame));
+        new SheetPages(cases, frame),
+        new PublishPages(cases, frame));
   }
 
   /** The port that is listened on. */

@@ -22,6 +22,7 @@ public final class DescriptorDocument {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final Map<String, String> MEDIA = media();
+  private static final List<String> TEXTS = List.of("yaml", "csv", "json");
 
   private DescriptorDocument() {}
 
@@ -86,7 +87,9 @@ public final class DescriptorDocument {
     node.put("path", resource.path());
     node.put("format", format);
     node.put("mediatype", MEDIA.getOrDefault(format, "application/octet-stream"));
-    node.put("encoding", "utf-8");
+    if (TEXTS.contains(format)) {
+      node.put("encoding", "utf-8");
+    }
     node.put("bytes", resource.bytes());
     node.put("hash", resource.hash());
     if (table) {

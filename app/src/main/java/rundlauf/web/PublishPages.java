@@ -1,0 +1,71 @@
+package rundlauf.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.Pages;
+
+/** What a bench gives away, and how another one is taken in. */
+final class PublishPages implements Group {
+  private final Cases cases;
+  private final Frame frame;
+
+  PublishPages(Cases cases, Frame frame) {
+    this.cases = cases;
+    this.frame = frame;
+  }
+
+  @Override
+  public void on(RoutesConfig routes) {
+    routes.get("/bench/{bench}/publish", this::page);
+    routes.get("/bench/{bench}/report.html", this::report);
+    routes.get("/bench/{bench}/package.zip", this::zip);
+    routes.post("/package", this::take);
+  }
+
+  private void page(Context ctx) {
+    int number = Frame.number(ctx, "bench");
+    Wording words = new Wording();
+    Map<String, Object> given = new LinkedHashMap<>();
+    String title = words.word("workbook-page-publish");
+    given.put("shell", frame.of(ctx, number, title, "[]", words));
+    given.put("base", "/bench/" + number);
+    ctx.html(Pages.of("publish", given));
+  }
+
+  /** The report's own page lets its own script and style run, and nothing else. */
+  private void report(Context ctx) {
+    String bench = cases.shelf().bench(Frame.number(ctx, "bench"));
+    ctx.removeHeader("Content-Security-Policy");
+    ctx.header("Content-Disposition", "attachment; filename=\"report.html\"");
+    ctx.contentType("text/html; charset=utf-8").result(cases.benchOutput().report(bench));
+  }
+
+  private void zip(Context ctx) {
+    String bench = cases.shelf().bench(Frame.number(ctx, "bench"));
+    ctx.header("Content-Disposition", "attachment; filename=\"package.zip\"");
+    ctx.contentType("application/zip").result(cases.benchOutput().zip(bench));
+  }
+
+  private void take(Context ctx) {
+    UploadedFile sent = ctx.uploadedFile("package");
+    if (sent == null || sent.size() == 0) {
+      throw Refused.at(Place.NOWHERE.field("package"), "package-not-sent");
+    }
+    try (InputStream content = sent.content()) {
+      String name = cases.importBench().take(content.readAllBytes(), sent.filename());
+      int number = cases.shelf().benches().indexOf(name) + 1;
+      ctx.redirect("/bench/" + number, HttpStatus.SEE_OTHER);
+    } catch (IOException broken) {
+      throw Refused.at(Place.NOWHERE.field("package"), "request-not-understood");
+    }
+  }
+}
