@@ -19,9 +19,14 @@ import rundlauf.usecase.Documents;
 import rundlauf.usecase.ImportBench;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
+import rundlauf.usecase.PutPart;
+import rundlauf.usecase.RemovePart;
+import rundlauf.usecase.RestoreEdition;
 import rundlauf.usecase.SayConditions;
+import rundlauf.usecase.SayHead;
 import rundlauf.usecase.Serving;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.ShowKit;
 import rundlauf.usecase.ShowSheet;
 import rundlauf.usecase.ShowTrial;
 import rundlauf.usecase.StartTrial;
@@ -84,6 +89,11 @@ public final class MainServing implements Serving {
         new StrikeReading(benches),
         new SayConditions(benches, stored, documents, results),
         new AttachPhoto(benches, attachments, stored, documents),
+        new ShowKit(benches, documents, results),
+        new PutPart(benches, stored, documents),
+        new RemovePart(benches, stored, documents),
+        new SayHead(benches, stored, documents),
+        new RestoreEdition(benches, stored, documents),
         new BenchOutput(results, MainStore.export(store), HtmlReport::write),
         new ImportBench(new DiskContents(), MainStore.keep(store)));
   }

@@ -53,6 +53,15 @@ final class SqlBenchStore implements BenchStore {
   }
 
   @Override
+  public List<Edition> benchEditions(String bench) {
+    return sql.read(
+        h ->
+            id(h, "SELECT id FROM bench WHERE name = ?", bench)
+                .map(id -> Editions.BENCH.all(h, id))
+                .orElseGet(List::of));
+  }
+
+  @Override
   public List<String> trials(String bench) {
     String query =
         "SELECT t.name FROM trial t JOIN bench b ON b.id = t.bench WHERE b.name = ? ORDER BY t.id";

@@ -29,6 +29,9 @@ public interface BenchStore {
   /** The newest edition of a bench's document. */
   Optional<Edition> bench(String bench);
 
+  /** All editions of a bench's document, the oldest first; none: no such bench. */
+  List<Edition> benchEditions(String bench);
+
   /** The names of a bench's trials, in the order in which they came. */
   List<String> trials(String bench);
 

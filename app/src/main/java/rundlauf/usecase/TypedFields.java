@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import rundlauf.bench.Entry;
+import rundlauf.bench.EntryTexts;
 import rundlauf.quantity.Place;
 
 /**
@@ -14,8 +14,6 @@ import rundlauf.quantity.Place;
  * semicolons.
  */
 final class TypedFields {
-  private static final String LIST = "[]";
-
   private TypedFields() {}
 
   /**
@@ -26,8 +24,9 @@ final class TypedFields {
   static Entry.Fields into(Entry.Fields document, Map<String, String> typed) {
     Entry.Fields result = document;
     for (Map.Entry<String, String> field : typed.entrySet()) {
-      List<String> path = Arrays.asList(field.getKey().replace(LIST, "").split("\\.", -1));
-      boolean list = field.getKey().endsWith(LIST);
+      List<String> path =
+          Arrays.asList(field.getKey().replace(EntryTexts.LIST, "").split("\\.", -1));
+      boolean list = field.getKey().endsWith(EntryTexts.LIST);
       result = with(result, path, field.getValue().strip(), list);
     }
     return result;
@@ -39,7 +38,7 @@ final class TypedFields {
     typed.forEach(
         (path, text) -> {
           String now = lines(text);
-          if (!now.strip().equals(text(document, path).strip())) {
+          if (!now.strip().equals(EntryTexts.at(document, path).strip())) {
             changed.put(path, now);
           }
         });
@@ -51,12 +50,16 @@ final class TypedFields {
     return text.replace("\r\n", "\n");
   }
 
-  private static String text(Entry.Fields document, String path) {
-    @Nullable Entry at = document;
-    for (String name : path.split("\\.", -1)) {
-      at = at instanceof Entry.Fields fields ? fields.get(name).orElse(null) : null;
-    }
-    return at instanceof Entry.Scalar scalar ? scalar.text() : "";
+  /** Those fields of a form in which something stands. */
+  static Map<String, String> given(Map<String, String> typed) {
+    Map<String, String> given = new LinkedHashMap<>();
+    typed.forEach(
+        (path, text) -> {
+          if (!text.isBlank()) {
+            given.put(path, lines(text));
+          }
+        });
+    return given;
   }
 
   /** A document in which nothing stands. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import rundlauf.bench.Bench;
+import rundlauf.bench.EntryTexts;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Saying;
 import rundlauf.render.Charts;
@@ -63,7 +64,7 @@ final class BenchPages implements Group {
       String name = bench.setups().get(i).name();
       List<BenchView.TrialLink> trials = new ArrayList<>();
       for (Trial trial : bench.trials()) {
-        if (SheetViews.typed(trial.document()).getOrDefault("setup", "").strip().equals(name)) {
+        if (EntryTexts.all(trial.document()).getOrDefault("setup", "").strip().equals(name)) {
           trials.add(link(bench, trial, words));
           left.remove(trial);
         }
@@ -75,7 +76,7 @@ final class BenchPages implements Group {
   }
 
   private static BenchView.TrialLink link(Bench bench, Trial trial, Wording words) {
-    Map<String, String> typed = SheetViews.typed(trial.document());
+    Map<String, String> typed = EntryTexts.all(trial.document());
     String kind = "trial-kind-" + trial.kind().strip();
     String said = Sentences.has(kind) ? words.say(Saying.of(kind, "")) : trial.kind().strip();
     return new BenchView.TrialLink(

@@ -7,8 +7,13 @@ import rundlauf.usecase.BenchOutput;
 import rundlauf.usecase.ImportBench;
 import rundlauf.usecase.KeptResults;
 import rundlauf.usecase.MakeBench;
+import rundlauf.usecase.PutPart;
+import rundlauf.usecase.RemovePart;
+import rundlauf.usecase.RestoreEdition;
 import rundlauf.usecase.SayConditions;
+import rundlauf.usecase.SayHead;
 import rundlauf.usecase.Shelf;
+import rundlauf.usecase.ShowKit;
 import rundlauf.usecase.ShowSheet;
 import rundlauf.usecase.ShowTrial;
 import rundlauf.usecase.StartTrial;
@@ -36,5 +41,10 @@ public record Cases(
     StrikeReading strikeReading,
     SayConditions sayConditions,
     AttachPhoto attachPhoto,
+    ShowKit showKit,
+    PutPart putPart,
+    RemovePart removePart,
+    SayHead sayHead,
+    RestoreEdition restoreEdition,
     BenchOutput benchOutput,
     ImportBench importBench) {}

@@ -2,10 +2,8 @@ package rundlauf.web;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import rundlauf.bench.Entry;
+import rundlauf.bench.EntryTexts;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
@@ -27,7 +25,7 @@ final class SheetViews {
   /** The trial in words: its title, or its kind and what was measured. */
   static String heading(SheetState state, Wording words) {
     String kind = words.say(Saying.of("trial-kind-" + state.trial().kind().strip(), ""));
-    String of = typed(state.document()).getOrDefault("setup", state.trial().name());
+    String of = EntryTexts.all(state.document()).getOrDefault("setup", state.trial().name());
     return words.say(Saying.of("sheet-heading", "", Arg.of(kind), Arg.of(of)));
   }
 
@@ -38,7 +36,7 @@ final class SheetViews {
         TrialLinks.base(placed),
         name,
         heading(state, words),
-        TrialForm.conditions(kind, typed(state.document())),
+        TrialForm.conditions(kind, EntryTexts.all(state.document())),
         SheetWords.reasons(words),
         SheetWords.of(words),
         SheetDocument.of(view(placed, state), words).replace("<", "\\u003c"));
@@ -84,25 +82,5 @@ final class SheetViews {
         reading.typed().key(),
         cells(reading),
         reading.struck().map(Kept.Strike::reason));
-  }
-
-  /** Every text of a document by its path. */
-  static Map<String, String> typed(Entry.Fields document) {
-    Map<String, String> typed = new LinkedHashMap<>();
-    add("", document, typed);
-    return typed;
-  }
-
-  private static void add(String above, Entry.Fields fields, Map<String, String> typed) {
-    fields
-        .fields()
-        .forEach(
-            (name, entry) -> {
-              if (entry instanceof Entry.Scalar scalar) {
-                typed.put(above + name, scalar.text());
-              } else if (entry instanceof Entry.Fields inner) {
-                add(above + name + ".", inner, typed);
-              }
-            });
   }
 }

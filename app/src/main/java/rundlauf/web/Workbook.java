@@ -66,6 +66,7 @@ public final class Workbook {
         new StartPages(cases, frame),
         new TrialPages(cases, frame),
         new SheetPages(cases, frame),
+        new KitPages(cases, frame),
         new PublishPages(cases, frame));
   }
 
