@@ -64,8 +64,9 @@ public final class Main {
     var compare = new CompareCommand(compareBench, console);
     var predict = new PredictCommand(new PredictCut(new DiskCuts(), Work.sequential()), console);
     var plan = new PlanCommand(new PlanJob(disk, new DiskJobs(), new Processors()), console);
-    var demo = new DemoCommand(demo(compareBench), console);
-    var serve = new ServeCommand(new MainServing(console::details), console);
+    var serving = new MainServing(console::details);
+    var demo = new DemoCommand(demo(compareBench), MainStore::demo, serving, console);
+    var serve = new ServeCommand(serving, console);
     return CommandLines.run(
         List.of(
             demo,

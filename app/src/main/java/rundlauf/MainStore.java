@@ -1,11 +1,13 @@
 package rundlauf;
 
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rundlauf.cli.CommandLines;
 import rundlauf.devices.Processors;
+import rundlauf.files.DemoBenchFiles;
 import rundlauf.files.DiskContents;
 import rundlauf.files.JsonPackage;
 import rundlauf.files.TypedDocuments;
@@ -41,6 +43,13 @@ final class MainStore {
   static String take(Optional<String> address, String place) {
     var contents = DISK.contents(place);
     return with(address, store -> keep(store).keep(contents));
+  }
+
+  /** Takes the demo bench into a store of its own in a folder; gives its address. */
+  static String demo(String folder) {
+    String address = Path.of(folder).resolve("workbook.db").toString();
+    with(Optional.of(address), store -> keep(store).keep(DemoBenchFiles.contents()));
+    return address;
   }
 
   static KeepContents keep(Store store) {

@@ -2,6 +2,8 @@ package rundlauf.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -11,12 +13,18 @@ import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
 import rundlauf.render.plain.ComparisonText;
 import rundlauf.render.plain.PlanText;
+import rundlauf.usecase.Serving;
 import rundlauf.usecase.ShowDemo;
 
-/** {@code demo}: the invented bench laid out, side by side, and its report. */
+/** {@code demo}: the invented bench laid out, side by side, its report, and its workbook. */
 @Command(name = "demo")
 public final class DemoCommand implements Callable<Integer> {
+  /** Listens on this machine alone. */
+  private static final String HOST = "127.0.0.1";
+
   private final ShowDemo showDemo;
+  private final UnaryOperator<String> storing;
+  private final Serving serving;
   private final Console console;
 
   @Option(names = "--no-serve")
@@ -27,8 +35,15 @@ public final class DemoCommand implements Callable<Integer> {
 
   @Mixin private DrawOptions draws = new DrawOptions();
 
-  public DemoCommand(ShowDemo showDemo, Console console) {
+  /**
+   * @param storing takes the bench that lies in a folder into a store of its own there; gives the
+   *     store's address
+   */
+  public DemoCommand(
+      ShowDemo showDemo, UnaryOperator<String> storing, Serving serving, Console console) {
     this.showDemo = showDemo;
+    this.storing = storing;
+    this.serving = serving;
     this.console = console;
   }
 
@@ -36,7 +51,33 @@ public final class DemoCommand implements Callable<Integer> {
   public Integer call() {
     var asked = draws.draws();
     var answers = new Answers(console, false);
-    return answers.give(out.orElse(""), () -> answer(showDemo.show(out, asked))).status();
+    AtomicReference<String> store = new AtomicReference<>("");
+    Exit shown =
+        answers.give(
+            out.orElse(""),
+            () -> {
+              ShowDemo.Shown all = showDemo.show(out, asked);
+              store.set(storing.apply(all.laid().folder()));
+              return answer(all);
+            });
+    boolean serves = !noServe && (shown == Exit.DONE || shown == Exit.LOOK);
+    return serves ? serve(answers, store.get(), shown).status() : shown.status();
+  }
+
+  private Exit serve(Answers answers, String store, Exit shown) {
+    Exit served =
+        answers.give(
+            "",
+            () -> {
+              var call = new Serving.Call(Optional.of(store), HOST, 0);
+              Serving.Running running = serving.serve(call);
+              Waiting.atTheEnd(running.stop());
+              return new Answers.Answer(ServeCommand.said(running), Exit.DONE);
+            });
+    if (served == Exit.DONE) {
+      Waiting.untilStopped();
+    }
+    return shown.and(served);
   }
 
   private Answers.Answer answer(ShowDemo.Shown shown) {
@@ -50,9 +91,6 @@ public final class DemoCommand implements Callable<Integer> {
     }
     say(text, Saying.of("demo-bench-lies", "", Arg.of(shown.laid().bench())));
     say(text, Saying.of("demo-report-lies", "", Arg.of(shown.report())));
-    if (!noServe) {
-      say(text, Saying.of("demo-not-served", ""));
-    }
     return new Answers.Answer(text.toString().stripTrailing(), Exit.of(shown.comparison()));
   }
 
