@@ -67,7 +67,8 @@ public final class Workbook {
         new TrialPages(cases, frame),
         new SheetPages(cases, frame),
         new KitPages(cases, frame),
-        new PublishPages(cases, frame));
+        new PublishPages(cases, frame),
+        new MethodPages(frame));
   }
 
   /** The port that is listened on. */
