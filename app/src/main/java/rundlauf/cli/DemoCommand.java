@@ -1,8 +1,9 @@
 package rundlauf.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,17 +52,18 @@ public final class DemoCommand implements Callable<Integer> {
   public Integer call() {
     var asked = draws.draws();
     var answers = new Answers(console, false);
-    AtomicReference<String> store = new AtomicReference<>("");
+    List<String> stores = new ArrayList<>();
     Exit shown =
         answers.give(
             out.orElse(""),
             () -> {
               ShowDemo.Shown all = showDemo.show(out, asked);
-              store.set(storing.apply(all.laid().folder()));
+              stores.add(storing.apply(all.laid().folder()));
               return answer(all);
             });
-    boolean serves = !noServe && (shown == Exit.DONE || shown == Exit.LOOK);
-    return serves ? serve(answers, store.get(), shown).status() : shown.status();
+    return noServe || stores.isEmpty()
+        ? shown.status()
+        : serve(answers, stores.get(0), shown).status();
   }
 
   private Exit serve(Answers answers, String store, Exit shown) {

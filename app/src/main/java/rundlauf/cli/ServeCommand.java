@@ -30,7 +30,7 @@ public final class ServeCommand implements Callable<Integer> {
   @Option(names = "--port", paramLabel = "P")
   private int port = 8640;
 
-  @Spec private CommandSpec spec;
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   public ServeCommand(Serving serving, Console console) {
     this.serving = serving;

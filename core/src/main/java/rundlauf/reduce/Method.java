@@ -1,7 +1,5 @@
 package rundlauf.reduce;
 
-import java.util.Map;
-import java.util.TreeMap;
 import rundlauf.readings.TrialKind;
 
 /**
@@ -11,18 +9,14 @@ import rundlauf.readings.TrialKind;
  * @param version raised whenever the same readings give other figures
  */
 public record Method(String page, int version) {
-  private static final Map<TrialKind, Integer> VERSIONS = versions();
-
-  private static Map<TrialKind, Integer> versions() {
-    Map<TrialKind, Integer> versions = new TreeMap<>();
-    for (TrialKind kind : TrialKind.values()) {
-      versions.put(kind, 1);
-    }
-    return versions;
-  }
-
   /** The method by which trials of this kind are reduced. */
   public static Method of(TrialKind kind) {
-    return new Method("docs/methods/" + kind.word() + ".md", VERSIONS.get(kind));
+    return new Method("docs/methods/" + kind.word() + ".md", version(kind));
+  }
+
+  private static int version(TrialKind kind) {
+    return switch (kind) {
+      case RUNOUT, SIDE_LOAD, AXIAL, GROWTH, SPEED, INSPECTION -> 1;
+    };
   }
 }

@@ -27,10 +27,11 @@ public final class FigurePart {
    */
   public static Optional<Section> of(Bench bench, Outcome outcome, String path) {
     Sheet sheet = BenchReport.sheet(bench, outcome, 1);
-    return sheet
-        .reduced()
-        .flatMap(r -> Optional.ofNullable(r.figures().get(path)))
-        .map(figure -> section(sheet, figure, path));
+    return figure(sheet, path).map(figure -> section(sheet, figure, path));
+  }
+
+  private static Optional<Figure> figure(Sheet sheet, String path) {
+    return sheet.reduced().flatMap(r -> Optional.ofNullable(r.figures().get(path)));
   }
 
   /** The name of a figure by its path, whichever of a list it is. */
@@ -82,7 +83,7 @@ public final class FigurePart {
         BenchReport.sheets(results).stream()
             .filter(s -> s.kind().equals(of.trial().kind()))
             .filter(s -> s.outcome().setup().equals(of.setup()))
-            .filter(s -> s.reduced().filter(r -> r.figures().containsKey(path)).isPresent())
+            .filter(s -> figure(s, path).isPresent())
             .sorted(Comparator.comparing(Sheet::date))
             .toList();
     if (sheets.size() < 2) {
@@ -90,12 +91,9 @@ public final class FigurePart {
     }
     List<Row> rows = new ArrayList<>();
     for (Sheet sheet : sheets) {
-      Figure figure = sheet.reduced().orElseThrow().figures().get(path);
-      rows.add(
-          Row.of(
-              new Cell.Typed(sheet.date()),
-              new Cell.Link(TrialPart.heading(sheet), sheet.section()),
-              sheet.shown(figure)));
+      Cell trial = new Cell.Link(TrialPart.heading(sheet), sheet.section());
+      figure(sheet, path)
+          .ifPresent(f -> rows.add(Row.of(new Cell.Typed(sheet.date()), trial, sheet.shown(f))));
     }
     List<Cell> columns =
         List.of(

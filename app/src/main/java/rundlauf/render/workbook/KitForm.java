@@ -145,9 +145,13 @@ public final class KitForm {
     return new Known(path, List.of(), section, needed);
   }
 
+  private static List<Known> known(String section) {
+    return SECTIONS.getOrDefault(section, List.of());
+  }
+
   /** The paths of all fields of a section. */
   public static List<String> paths(String section) {
-    return SECTIONS.get(section).stream().map(Known::path).toList();
+    return known(section).stream().map(Known::path).toList();
   }
 
   /**
@@ -159,7 +163,7 @@ public final class KitForm {
   public static List<FormField> of(
       String section, Bench bench, Entry.Fields part, Map<String, String> typed) {
     List<FormField> fields = new ArrayList<>();
-    for (Known known : SECTIONS.get(section)) {
+    for (Known known : known(section)) {
       String path = path(known.path(), part);
       fields.add(field("kit-" + section + "-", known, path, bench, text(path, part, typed)));
     }
