@@ -69,7 +69,8 @@ final class BenchPages implements Group {
           left.remove(trial);
         }
       }
-      setups.add(new BenchView.Setup("setup-" + (i + 1), name, trials));
+      String measure = "/bench/" + number + "/trial/new?setup=" + BenchLinks.encoded(name);
+      setups.add(new BenchView.Setup("setup-" + (i + 1), name, measure, trials));
     }
     List<BenchView.TrialLink> others = left.stream().map(t -> link(bench, t, words)).toList();
     return new BenchView("/bench/" + number, setups, others, !bench.jobs().isEmpty());

@@ -10,9 +10,6 @@ import rundlauf.reduce.Reduced;
 
 /** Says what comes next in a trial that is being taken. */
 public final class Guide {
-  /** Kinds whose steps are the same in every trial. */
-  private static final List<TrialKind> LISTED = List.of(TrialKind.SPEED, TrialKind.INSPECTION);
-
   private Guide() {}
 
   /**
@@ -39,13 +36,12 @@ public final class Guide {
         Unsaid.of(trial));
   }
 
-  /** A dial's trial whose rows were not planned for goes on as it was taken. */
+  /** A trial that was not planned for, and most of whose rows no step asked for, goes on freely. */
   private static Plan plan(Trial trial, TypedRows typed) {
-    boolean meant = trial.document().get("intended").isPresent();
-    boolean begun = !typed.rows().isEmpty();
-    boolean listed = LISTED.contains(TrialKind.of(trial));
     Plan plan = whole(trial, typed);
-    return begun && !meant && !listed ? new Plan(List.of(), plan.more()) : plan;
+    Plan.Progress progress = plan.progress(typed.rows());
+    boolean meant = trial.document().get("intended").isPresent();
+    return meant || progress.done() >= progress.beside() ? plan : new Plan(List.of(), plan.more());
   }
 
   private static Plan whole(Trial trial, TypedRows typed) {

@@ -15,8 +15,12 @@ public record BenchView(String base, List<Setup> setups, List<TrialLink> others,
     others = List.copyOf(others);
   }
 
-  /** A setup with its trials. */
-  public record Setup(String id, String name, List<TrialLink> trials) {
+  /**
+   * A setup with its trials.
+   *
+   * @param measure the address at which a trial of it is begun
+   */
+  public record Setup(String id, String name, String measure, List<TrialLink> trials) {
     public Setup {
       trials = List.copyOf(trials);
     }

@@ -1,0 +1,265 @@
+package rundlauf.usecase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Trial;
+import rundlauf.files.DemoBenchFiles;
+import rundlauf.files.TypedDocuments;
+import rundlauf.guide.Asked;
+import rundlauf.guide.Guidance;
+import rundlauf.guide.Guide;
+import rundlauf.guide.Step;
+import rundlauf.maths.Draws;
+import rundlauf.maths.Work;
+import rundlauf.reduce.Reduced;
+import rundlauf.reduce.runout.Runout;
+
+/** A trial that is taken as its sheet says is a trial that can be reduced. */
+class GuideFollowedTest {
+  private static final TypedDocuments DOCUMENTS = new TypedDocuments();
+  private static final Bench BENCH = DOCUMENTS.bench(DemoBenchFiles.contents());
+  private static final int MOST_STEPS = 400;
+
+  private static final String DIAL = "setup: Heron 3 mm\nindicator: plunger dial\n";
+  private static final Map<String, String> HEADS = heads();
+
+  private static Map<String, String> heads() {
+    Map<String, String> heads = new LinkedHashMap<>();
+    String runout = "trial: runout\n" + DIAL + "gauge: {diameter: 3 mm, tip: 25 mm}\n";
+    String load = DIAL + "load: brass lever\nreference: table\n";
+    heads.put("runout", runout);
+    heads.put(
+        "runout, stations and clampings",
+        runout + "intended: {reading: div, stations: [5 mm, 20 mm], clampings: 3}\n");
+    heads.put(
+        "runout, clocked",
+        runout
+            + "intended: {positions: 6, collet: [0 deg, 90 deg, 180 deg],"
+            + " shank: [0 deg, 0 deg, 90 deg]}\n");
+    heads.put("side-load", "trial: side-load\n" + load + "contact: 10 mm\n");
+    heads.put(
+        "side-load, three ways, newtons",
+        "trial: side-load\n"
+            + DIAL
+            + "contact: 10 mm\nintended: {loads: [0 N, 10 N, 20 N], directions: [0 deg, 120 deg,"
+            + " 240 deg], repeats: 2}\n");
+    heads.put("axial", "trial: axial\n" + load);
+    heads.put(
+        "growth",
+        "trial: growth\n" + DIAL + "intended: {for: 20 min, every: 2 min, reading: um}\n");
+    heads.put(
+        "speed", "trial: speed\nsetup: Heron 3 mm\nintended: {settings: [20 %, 40 %, 60 %]}\n");
+    heads.put("speed, any", "trial: speed\nsetup: Heron 3 mm\n");
+    heads.put("inspection", "trial: inspection\nsetup: Heron 3 mm\n");
+    return heads;
+  }
+
+  static Set<String> kinds() {
+    return HEADS.keySet();
+  }
+
+  @ParameterizedTest
+  @org.junit.jupiter.params.provider.MethodSource("kinds")
+  void leadsToATrialThatIsReduced(String kind) {
+    Taken taken = new Taken(HEADS.get(kind), 7);
+    taken.follow();
+    assertThat(taken.guidance().done()).isEqualTo(taken.guidance().intended()).isPositive();
+    assertThat(taken.reduce().figures()).isNotNull();
+  }
+
+  /** Rows off the plan and strikes lead nowhere else, and the guide comes to an end. */
+  @ParameterizedTest
+  @org.junit.jupiter.params.provider.MethodSource("kinds")
+  void standsStrikesAndRowsOffThePlan(String kind) {
+    for (long seed = 1; seed <= 12; seed++) {
+      Taken taken = new Taken(HEADS.get(kind), seed);
+      taken.followBadly();
+      taken.follow();
+      assertThat(taken.guidance().step()).isEmpty();
+      assertThat(taken.reduce()).isNotNull();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "runout, Turn to 45°",
+  })
+  void asksAgainWhatWasStruckOut(String kind, String ignored) {
+    Taken taken = new Taken(HEADS.get(kind), 3);
+    taken.take();
+    Step second = taken.guidance().step().orElseThrow();
+    taken.take();
+    taken.strikeLast();
+    assertThat(taken.guidance().step()).contains(second);
+  }
+
+  /**
+   * Says enough where four more readings were seen to change the doubt by less than a tenth, of as
+   * many sweeps as come true; where they were seen to help by far more, it does not.
+   */
+  @Test
+  void saysEnoughWhereMoreReadingsHardlyHelped() {
+    int agreed = 0;
+    int asked = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      Taken taken = new Taken(HEADS.get("runout"), seed);
+      taken.scatter = 0.3 + 1.2 * (seed % 6) / 5;
+      taken.follow();
+      boolean enough = taken.guidance().enough().isPresent();
+      double before = uncertainty(taken.reduce());
+      for (int i = 0; i < 4; i++) {
+        taken.takeMore();
+      }
+      double gain = 1 - uncertainty(taken.reduce()) / before;
+      if (Math.abs(gain - 0.1) > 0.05) {
+        asked++;
+        agreed += enough == gain < 0.1 ? 1 : 0;
+      }
+    }
+    assertThat(asked).isGreaterThan(20);
+    assertThat(agreed / (double) asked).isGreaterThan(0.6);
+  }
+
+  private static double uncertainty(Reduced reduced) {
+    return ((Runout) reduced).stations().get(0).tir().estimate().orElseThrow().u();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cleaned", "nut", "pin", "warm-up", "turned-by"})
+  void asksForConditionsUntilTheyAreSaid(String field) {
+    Taken silent = new Taken(HEADS.get("runout"), 1);
+    assertThat(silent.guidance().ask()).extracting(s -> s.about()).contains(field);
+    String word = field.equals("turned-by") ? "hand" : field.equals("warm-up") ? "5 min" : "yes";
+    Taken said = new Taken(HEADS.get("runout") + "conditions: {" + field + ": " + word + "}\n", 1);
+    assertThat(said.guidance().ask()).extracting(s -> s.about()).doesNotContain(field);
+  }
+
+  /** A trial that is being taken by a hand with a seed. */
+  private static final class Taken {
+    private final String head;
+    private final Random hand;
+    private final List<Kept.Reading> rows = new ArrayList<>();
+    private double scatter = 0.3;
+
+    Taken(String head, long seed) {
+      this.head = head;
+      this.hand = new Random(seed);
+    }
+
+    void follow() {
+      for (int i = 0; guidance().step().isPresent(); i++) {
+        assertThat(i).isLessThan(MOST_STEPS);
+        take();
+      }
+    }
+
+    /** Some steps, some strikes, some rows off the plan. */
+    void followBadly() {
+      for (int i = 0; i < 10; i++) {
+        if (hand.nextInt(4) == 0 && !rows.isEmpty()) {
+          strikeLast();
+        } else if (hand.nextInt(5) == 0 && !rows.isEmpty() && head.contains("runout")) {
+          takeMore();
+        } else if (guidance().step().isPresent()) {
+          take();
+        }
+      }
+    }
+
+    void take() {
+      take(guidance().step().orElseThrow());
+    }
+
+    void takeMore() {
+      take(guidance().more());
+    }
+
+    private void take(Step step) {
+      List<TypedReading.Cell> cells = new ArrayList<>();
+      step.given().forEach(g -> cells.add(new TypedReading.Cell(g.column(), g.text())));
+      step.asked().forEach(a -> cells.add(new TypedReading.Cell(a.column(), answer(a, step))));
+      rows.add(
+          new Kept.Reading(
+              rows.size() + 1,
+              new TypedReading("k" + rows.size(), cells),
+              java.time.Instant.EPOCH,
+              Optional.empty()));
+    }
+
+    private String answer(Asked asked, Step step) {
+      if (!asked.choices().isEmpty()) {
+        return asked.choices().get(0);
+      }
+      if (asked.kind() == Asked.Kind.TEXT) {
+        return "";
+      }
+      long steps = Math.round(truth(asked, step) + scatter * hand.nextGaussian());
+      return Long.toString(asked.column().equals("reading_um") ? 10 * steps : steps);
+    }
+
+    /** In divisions of the dial; a speed that rises with its setting. */
+    private double truth(Asked asked, Step step) {
+      double first = step.given().stream().mapToDouble(g -> number(g.text())).sum();
+      return switch (asked.column()) {
+        case "speed_rpm" -> 4000 + 200 * (first + rows.size());
+        case "power_W" -> 40;
+        case "temperature_degC" -> 20 + first / 10;
+        case "setting" -> 1 + rows.size();
+        default -> head.contains("runout") ? 3 * Math.cos(Math.toRadians(first)) : first / 3;
+      };
+    }
+
+    private static double number(String text) {
+      return text.matches("-?[\\d.]+") ? Double.parseDouble(text) : 0;
+    }
+
+    void strikeLast() {
+      Kept.Reading last = rows.remove(rows.size() - 1);
+      rows.add(
+          new Kept.Reading(
+              last.position(),
+              last.typed(),
+              last.at(),
+              Optional.of(new Kept.Strike("misread", last.at()))));
+    }
+
+    Trial trial() {
+      Map<String, byte[]> files = new LinkedHashMap<>();
+      String path = "trials/taken.yaml";
+      boolean any = !rows.isEmpty();
+      files.put(path, (head + (any ? "readings: taken.csv\n" : "")).getBytes());
+      if (any) {
+        files.put("trials/taken.csv", KeptTable.of(rows).write(DOCUMENTS).getBytes());
+      }
+      return DOCUMENTS.trial(BenchContents.of(files), path);
+    }
+
+    Reduced reduce() {
+      return Reduction.of(trial(), Optional.of(BENCH), Draws.DEFAULT, Work.sequential());
+    }
+
+    Guidance guidance() {
+      Optional<Reduced> soFar = Optional.empty();
+      try {
+        soFar = rows.isEmpty() ? Optional.empty() : Optional.of(reduce());
+      } catch (rundlauf.quantity.Refused notYet) {
+        Set<String> codes = new LinkedHashSet<>(List.of(notYet.saying().code()));
+        assertThat(rundlauf.readings.Unfinished.is(notYet)).as(codes.toString()).isTrue();
+      }
+      return Guide.next(trial(), Optional.of(BENCH), soFar);
+    }
+  }
+}
