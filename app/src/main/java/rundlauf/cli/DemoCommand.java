@@ -61,25 +61,11 @@ public final class DemoCommand implements Callable<Integer> {
               stores.add(storing.apply(all.laid().folder()));
               return answer(all);
             });
-    return noServe || stores.isEmpty()
-        ? shown.status()
-        : serve(answers, stores.get(0), shown).status();
-  }
-
-  private Exit serve(Answers answers, String store, Exit shown) {
-    Exit served =
-        answers.give(
-            "",
-            () -> {
-              var call = new Serving.Call(Optional.of(store), HOST, 0);
-              Serving.Running running = serving.serve(call);
-              Waiting.atTheEnd(running.stop());
-              return new Answers.Answer(ServeCommand.said(running), Exit.DONE);
-            });
-    if (served == Exit.DONE) {
-      Waiting.untilStopped();
+    if (noServe || stores.isEmpty()) {
+      return shown.status();
     }
-    return shown.and(served);
+    var call = new Serving.Call(Optional.of(stores.get(0)), HOST, 0);
+    return shown.and(ServeCommand.serve(serving, call, answers)).status();
   }
 
   private Answers.Answer answer(ShowDemo.Shown shown) {

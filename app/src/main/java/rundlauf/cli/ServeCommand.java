@@ -1,5 +1,7 @@
 package rundlauf.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,22 +45,26 @@ public final class ServeCommand implements Callable<Integer> {
       throw new Mistakes.WrongCall(
           spec.commandLine(), Refused.at(Place.NOWHERE, "usage-port", Arg.of(port)));
     }
-    var answers = new Answers(console, false);
-    Exit exit = answers.give("", this::start);
-    if (exit == Exit.DONE) {
-      Waiting.untilStopped();
-    }
-    return exit.status();
+    var call = new Serving.Call(store, host, port);
+    return serve(serving, call, new Answers(console, false)).status();
   }
 
-  private Answers.Answer start() {
-    Serving.Running running = serving.serve(new Serving.Call(store, host, port));
-    Waiting.atTheEnd(running.stop());
-    return new Answers.Answer(said(running), Exit.DONE);
+  /** Serves until it is stopped; how it ended. */
+  static Exit serve(Serving serving, Serving.Call call, Answers answers) {
+    List<Serving.Running> running = new ArrayList<>();
+    Exit exit =
+        answers.give(
+            "",
+            () -> {
+              running.add(serving.serve(call));
+              return new Answers.Answer(said(running.get(0)), Exit.DONE);
+            });
+    running.forEach(Waiting::whileServed);
+    return exit;
   }
 
   /** What a user is told of a workbook that is being served. */
-  static String said(Serving.Running running) {
+  private static String said(Serving.Running running) {
     Saying open = Saying.of("serve-open", "", Arg.of(running.address()));
     Saying kept = Saying.of("serve-kept", "", Arg.of(running.store()));
     return Sentences.text(open) + "\n" + Sentences.text(kept);

@@ -1,22 +1,22 @@
 package rundlauf.cli;
 
 import java.util.concurrent.CountDownLatch;
+import rundlauf.usecase.Serving;
 
 /** Waiting for the user to stop what is being served. */
 final class Waiting {
   private Waiting() {}
 
-  /** Does this when the program is told to end. */
-  static void atTheEnd(Runnable stop) {
-    Runtime.getRuntime().addShutdownHook(new Thread(stop, "stop"));
-  }
-
-  /** Returns only if this thread is interrupted. */
-  static void untilStopped() {
+  /** Returns when this thread is interrupted; the workbook is stopped then, or with the program. */
+  static void whileServed(Serving.Running running) {
+    Runtime runtime = Runtime.getRuntime();
+    Thread atTheEnd = new Thread(running.stop(), "stop");
+    runtime.addShutdownHook(atTheEnd);
     try {
       new CountDownLatch(1).await();
     } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
+      runtime.removeShutdownHook(atTheEnd);
+      running.stop().run();
     }
   }
 }

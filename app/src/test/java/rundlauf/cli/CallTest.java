@@ -39,7 +39,8 @@ class CallTest {
   @Test
   void withoutACommandTheCommandsAreNamed() {
     Ran ran = Ran.of();
-    assertThat(ran.err()).startsWith("no command is given — give one of: demo, reduce, compare");
+    assertThat(ran.err())
+        .startsWith("no command is given — give one of: demo, serve, reduce, compare");
     assertThat(ran.out()).isEmpty();
     assertThat(ran.status()).isEqualTo(2);
   }
@@ -49,11 +50,14 @@ class CallTest {
       delimiter = '|',
       textBlock =
           """
-          --help         | reduce   Reduces trials
-          -h             | compare  Puts every setup
+          --help         | reduce     Reduces trials
+          -h             | compare    Puts every setup
           reduce --help  | Trial files (YAML).
           reduce --help  | --draws=COUNT
           compare --help | the folder with bench.yaml
+          serve --help   | --port=P
+          publish --help | --out=DIR
+          import --help  | Takes a package
           """)
   void helpGoesToStandardOutput(String args, String holds) {
     Ran ran = Ran.of(words(args));

@@ -2,14 +2,23 @@ package rundlauf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.List;
+import java.util.concurrent.FutureTask;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rundlauf.Main;
 import rundlauf.Ran;
 import rundlauf.files.DemoBenchFiles;
 
@@ -71,22 +80,26 @@ class DemoCommandTest {
     assertThat(file).hasContent("mine");
   }
 
+  /** Its output is looked at while it serves; then it is stopped. */
   @Test
-  void withoutAFolderItMakesAFreshOneAndSaysThatNothingIsServed() throws IOException {
-    Ran ran = Ran.of("demo", "--draws", "200");
-    List<String> lines = ran.lines();
-    assertThat(ran.status()).isEqualTo(4);
-    assertThat(lines.get(lines.size() - 1))
-        .isEqualTo("The workbook in the browser is not in this version, so the demo ends here.");
-    String said = lines.get(lines.size() - 2);
-    Path report = Path.of(said.substring(said.lastIndexOf(' ') + 1));
-    Path made = report.resolveSibling("");
-    try {
-      assertThat(report.toString()).contains("rundlauf-demo-").endsWith("report.html");
-      assertThat(report).exists();
-    } finally {
-      clear(made);
+  void withoutAFolderItMakesAFreshOneAndServesItsWorkbookUntilItIsStopped() throws Exception {
+    var out = new ByteArrayOutputStream();
+    var status = new FutureTask<>(() -> Main.run(out, out, false, "demo", "--draws", "200"));
+    Thread demo = new Thread(status);
+    demo.start();
+    Pattern open = Pattern.compile("The workbook is open at (http://127.0.0.1:\\d+/)");
+    Matcher said = open.matcher("");
+    while (demo.isAlive() && !said.reset(out.toString(StandardCharsets.UTF_8)).find()) {
+      demo.join(50);
     }
+    assertThat(said.reset(out.toString(StandardCharsets.UTF_8)).find()).isTrue();
+    HttpRequest first = HttpRequest.newBuilder(URI.create(said.group(1) + "bench/1")).build();
+    String page = HttpClient.newHttpClient().send(first, BodyHandlers.ofString()).body();
+    assertThat(page).contains("The inlay corner of a luthier").contains("Heron 3 mm");
+    demo.interrupt();
+    assertThat(status.get()).isEqualTo(4);
+    String kept = out.toString(StandardCharsets.UTF_8).replaceFirst("(?s).* kept in ", "");
+    clear(Path.of(kept.strip().replaceFirst("[.]$", "")).getParent());
   }
 
   @Test
