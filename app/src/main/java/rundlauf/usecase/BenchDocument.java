@@ -26,7 +26,7 @@ final class BenchDocument {
   Kept.Edition newest(String bench) {
     return benches
         .bench(bench)
-        .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(bench)));
+        .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-there", Arg.typed(bench)));
   }
 
   /**

@@ -32,7 +32,7 @@ public final class Shelf {
   public String bench(int number) {
     List<String> names = benches.benches();
     if (number < 1 || number > names.size()) {
-      throw Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(Integer.toString(number)));
+      throw Refused.at(Place.NOWHERE, "bench-not-there", Arg.typed(Integer.toString(number)));
     }
     return names.get(number - 1);
   }

@@ -85,7 +85,7 @@ public final class StoredBench {
   private String benchDocument(String bench) {
     return benches
         .bench(bench)
-        .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-kept", Arg.typed(bench)))
+        .orElseThrow(() -> Refused.at(Place.NOWHERE, "bench-not-there", Arg.typed(bench)))
         .document();
   }
 

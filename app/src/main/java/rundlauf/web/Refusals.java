@@ -19,7 +19,7 @@ import rundlauf.wire.RefusalDocument;
 /** What is answered when something is refused, is not there, or is our fault: a sentence. */
 final class Refusals {
   private static final List<String> NOT_THERE =
-      List.of("bench-not-kept", "trial-not-kept-there", "page-not-there", "part-not-there");
+      List.of("bench-not-there", "trial-not-kept-there", "page-not-there", "part-not-there");
   private static final List<String> NOT_ALLOWED =
       List.of("device-not-paired", "host-not-ours", "page-not-ours", "token-stale");
 
