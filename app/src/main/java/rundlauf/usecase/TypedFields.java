@@ -73,6 +73,9 @@ final class TypedFields {
     String first = path.get(0);
     if (path.size() > 1) {
       Entry there = changed.get(first);
+      if (text.isEmpty() && !(there instanceof Entry.Fields)) {
+        return fields;
+      }
       Entry.Fields inner = there instanceof Entry.Fields f ? f : none();
       Entry.Fields filled = with(inner, path.subList(1, path.size()), text, list);
       put(changed, first, filled, filled.fields().isEmpty());

@@ -3,20 +3,17 @@ package rundlauf.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Entry;
-import rundlauf.bench.EntryTexts;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.FormField;
 import rundlauf.render.workbook.KitForm;
-import rundlauf.render.workbook.KitView;
 import rundlauf.render.workbook.Pages;
 import rundlauf.usecase.Kept;
 import rundlauf.usecase.ShowKit;
@@ -27,6 +24,9 @@ final class KitPages implements Group {
   private static final String PART = KIT + "/{section}/{part}";
   private static final String EDITION = "edition";
   private static final String NEW = "new";
+
+  /** The name of a part when its form was filled. */
+  private static final String WAS = "was";
 
   private final Cases cases;
   private final Frame frame;
@@ -69,68 +69,76 @@ final class KitPages implements Group {
   private void all(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
     ShowKit.Kit kit = cases.showKit().show(bench(ctx));
     Wording words = new Wording();
-    List<KitView.Section> sections = new ArrayList<>();
-    for (String name : KitForm.names()) {
-      List<String> parts = kit.parts(name).stream().map(KitPages::name).toList();
-      sections.add(new KitView.Section(name, words.word("kit-" + name), parts));
-    }
-    List<KitView.Edition> editions =
-        kit.editions().stream()
-            .map(e -> new KitView.Edition(e.number(), e.at().toString(), e.document()))
-            .toList();
     List<FormField> head = KitForm.head(kit.bench(), kit.document(), typed);
+    if (isNewer(refusal)) {
+      head = KitViews.beside(head, kit.document());
+    }
     Map<String, Object> given = given(ctx, words.word("workbook-page-kit"), words, head, refusal);
-    given.put("view", new KitView(base(ctx), kit.edition(), sections, editions));
+    given.put("view", KitViews.of("/bench/" + Frame.number(ctx, "bench"), kit, words));
     ctx.html(Pages.of("kit", given));
   }
 
-  private static String name(Entry part) {
-    return part instanceof Entry.Fields fields ? EntryTexts.at(fields, "name") : "";
+  private static boolean isNewer(Optional<Sentences.Refusal> refusal) {
+    return refusal.filter(r -> r.code().equals("edition-newer")).isPresent();
   }
 
-  /** What every form is given; a refusal stands at its field where the form has it. */
   private Map<String, Object> given(
       Context ctx,
       String title,
       Wording words,
       List<FormField> fields,
       Optional<Sentences.Refusal> refusal) {
-    List<FormField> shown = fields;
-    if (refusal.isPresent()) {
-      shown = fields.stream().map(field -> field.refusedBy(refusal.get())).toList();
-    }
-    boolean placed = shown.stream().anyMatch(field -> !field.refusal().isEmpty());
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", frame.of(ctx, Frame.number(ctx, "bench"), title, "[]", words));
-    given.put("fields", shown);
-    given.put("refusal", placed ? "" : refusal.map(Sentences.Refusal::said).orElse(""));
+    given.put("fields", fields);
+    given.put("refusal", "");
+    refusal.ifPresent(found -> given.putAll(KitViews.refused(fields, found)));
     return given;
   }
 
   private void form(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
     String section = section(ctx);
     ShowKit.Kit kit = cases.showKit().show(bench(ctx));
-    boolean fresh = ctx.pathParam("part").equals(NEW);
-    Entry.Fields part = fresh ? nothing() : part(ctx, kit, section);
+    int number = number(ctx, kit, section, typed);
+    Entry.Fields part = number == 0 ? nothing() : part(kit, section, number);
     Wording words = new Wording();
-    String heading = fresh ? words.word("kit-new-" + section) : words.word("kit-one-" + section);
+    String heading = words.word((number == 0 ? "kit-new-" : "kit-one-") + section);
     List<FormField> fields = KitForm.of(section, kit.bench(), part, typed);
+    if (isNewer(refusal)) {
+      fields = KitViews.beside(fields, part);
+    }
     Map<String, Object> given = given(ctx, heading, words, fields, refusal);
-    given.put("action", base(ctx) + "/" + section + "/" + ctx.pathParam("part"));
+    given.put("action", base(ctx) + "/" + section + "/" + (number == 0 ? NEW : number));
     given.put("heading", heading);
     given.put("edition", kit.edition());
-    given.put("fresh", fresh);
+    given.put("was", KitViews.name(part));
+    given.put("fresh", number == 0);
     given.put("mains", section.equals("spindles"));
     given.put("base", base(ctx));
     ctx.html(Pages.of("part", given));
+  }
+
+  /**
+   * The number of the part that a form is about, 0 for a new one. A newer edition may have it at
+   * another place, or no more: then what was typed would be a new one.
+   */
+  private static int number(
+      Context ctx, ShowKit.Kit kit, String section, Map<String, String> typed) {
+    if (ctx.pathParam("part").equals(NEW)) {
+      return 0;
+    }
+    String was = typed.get(WAS);
+    if (was == null) {
+      return Frame.number(ctx, "part");
+    }
+    return kit.parts(section).stream().map(KitViews::name).toList().indexOf(was) + 1;
   }
 
   private static Entry.Fields nothing() {
     return new Entry.Fields(new LinkedHashMap<>(), new LinkedHashMap<>(), Place.NOWHERE);
   }
 
-  private static Entry.Fields part(Context ctx, ShowKit.Kit kit, String section) {
-    int number = Frame.number(ctx, "part");
+  private static Entry.Fields part(ShowKit.Kit kit, String section, int number) {
     List<Entry> parts = kit.parts(section);
     if (number >= 1
         && number <= parts.size()
@@ -145,13 +153,15 @@ final class KitPages implements Group {
     Map<String, String> typed = Frame.fields(ctx);
     int edition = edition(typed);
     boolean copy = typed.remove("copy") != null;
+    Map<String, String> shown = new LinkedHashMap<>(typed);
+    typed.remove(WAS);
     int number = copy || ctx.pathParam("part").equals(NEW) ? 0 : Frame.number(ctx, "part");
     try {
       cases.putPart().put(bench(ctx), edition, section, number, typed);
       ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      form(ctx, typed, Optional.of(within(refused, section)));
+      form(ctx, shown, Optional.of(within(refused, section)));
     }
   }
 
@@ -170,8 +180,13 @@ final class KitPages implements Group {
   private void remove(Context ctx) {
     int edition = edition(Frame.fields(ctx));
     String section = section(ctx);
-    cases.removePart().remove(bench(ctx), edition, section, Frame.number(ctx, "part"));
-    ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
+    try {
+      cases.removePart().remove(bench(ctx), edition, section, Frame.number(ctx, "part"));
+      ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
+    } catch (Refused refused) {
+      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      form(ctx, Map.of(), Optional.of(within(refused, section)));
+    }
   }
 
   private void restore(Context ctx) {
@@ -188,7 +203,10 @@ final class KitPages implements Group {
   private static Sentences.Refusal within(Refused refused, String section) {
     Sentences.Refusal said = Sentences.refusal(refused);
     Place place = said.place();
-    String own = place.field().replaceFirst("^" + section + "\\[\\d+]\\.?", "");
+    String own =
+        said.code().equals("name-twice")
+            ? "name"
+            : place.field().replaceFirst("^" + section + "\\[\\d+]\\.?", "");
     return new Sentences.Refusal(said.code(), said.text(), said.remedy(), place.field(own));
   }
 }

@@ -59,7 +59,8 @@ public record Indicator(
 
   /** An indicator of a bench. */
   static Indicator named(Entry entry) {
-    String[] fields = Stream.concat(Stream.of("name"), Stream.of(FIELDS)).toArray(String[]::new);
+    String[] fields =
+        Stream.concat(Stream.of("name", "notes"), Stream.of(FIELDS)).toArray(String[]::new);
     Section section = Section.of(entry, fields);
     return of(section, Optional.of(section.requiredText("name")));
   }

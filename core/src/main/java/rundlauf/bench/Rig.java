@@ -37,7 +37,8 @@ public record Rig(
 
   /** A rig of a bench. */
   static Rig named(Entry entry) {
-    String[] fields = Stream.concat(Stream.of("name"), Stream.of(FIELDS)).toArray(String[]::new);
+    String[] fields =
+        Stream.concat(Stream.of("name", "notes"), Stream.of(FIELDS)).toArray(String[]::new);
     Section section = Section.of(entry, fields);
     return of(section, Optional.of(section.requiredText("name")));
   }

@@ -27,8 +27,22 @@ public record FormField(
 
   /** The same with this refusal, where it is about this field. */
   public FormField refusedBy(Sentences.Refusal found) {
-    boolean mine = found.place().field().equals(path.replace("[]", ""));
-    return mine ? new FormField(path, label, hint, choices, needed, text, found.said()) : this;
+    String place = found.place().field().replaceFirst("\\[\\d+]$", "");
+    return place.equals(path.replace("[]", "")) ? saying(found.said()) : this;
+  }
+
+  /** The same with this sentence at it. */
+  public FormField saying(String refusal) {
+    return new FormField(path, label, hint, choices, needed, text, refusal);
+  }
+
+  /** Which keys a phone shows for it. */
+  public String keys() {
+    return switch (path) {
+      case "flutes" -> "numeric";
+      case "efficiency", "wall-share", "force.mc", "force.kr-ratio", "force.ka-ratio" -> "decimal";
+      default -> "text";
+    };
   }
 
   /** Whether it holds more than one line. */

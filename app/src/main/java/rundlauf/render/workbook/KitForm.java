@@ -85,8 +85,9 @@ public final class KitForm {
             of("angle"),
             of("norm", "JIS B 7503"),
             of("range"),
-            of("bezel")));
-    all.put("rigs", plain(true, "load-arm contact-arm mass gravity"));
+            of("bezel", "50 mm or more", "under 50 mm"),
+            of("notes")));
+    all.put("rigs", plain(true, "load-arm contact-arm mass gravity notes"));
     all.put(
         "materials",
         plain(

@@ -1,0 +1,110 @@
+package rundlauf.web;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import rundlauf.bench.Bench;
+import rundlauf.bench.Entry;
+import rundlauf.bench.EntryTexts;
+import rundlauf.bench.Setup;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
+import rundlauf.render.Sentences;
+import rundlauf.render.Wording;
+import rundlauf.render.workbook.FormField;
+import rundlauf.render.workbook.KitForm;
+import rundlauf.render.workbook.KitView;
+import rundlauf.safety.SetupCautions;
+import rundlauf.usecase.FirstTrial;
+import rundlauf.usecase.ShowKit;
+
+/** What the pages of a bench's equipment show of it. */
+final class KitViews {
+  private KitViews() {}
+
+  /**
+   * The list of everything.
+   *
+   * @param bench the address of the bench
+   */
+  static KitView of(String bench, ShowKit.Kit kit, Wording words) {
+    List<KitView.Section> sections = new ArrayList<>();
+    for (String name : KitForm.names()) {
+      List<KitView.Part> parts =
+          kit.parts(name).stream().map(part -> part(bench, kit.bench(), name, part)).toList();
+      sections.add(new KitView.Section(name, words.word("kit-" + name), parts));
+    }
+    return new KitView(
+        bench + "/kit",
+        kit.edition(),
+        texts(FirstTrial.missing(kit.bench())),
+        sections,
+        kit.editions().stream().map(KitViews::edition).toList());
+  }
+
+  private static KitView.Part part(String address, Bench bench, String section, Entry typed) {
+    String name = name(typed).strip();
+    if (!section.equals("setups")) {
+      return new KitView.Part(name, List.of(), "");
+    }
+    List<String> cautions = new ArrayList<>();
+    for (Setup setup : bench.setups()) {
+      if (setup.name().equals(name)) {
+        OptionalDouble none = OptionalDouble.empty();
+        cautions.addAll(texts(SetupCautions.of(bench, setup, none, none)));
+      }
+    }
+    String query = URLEncoder.encode(name, StandardCharsets.UTF_8);
+    return new KitView.Part(name, cautions, address + "/trial/new?setup=" + query);
+  }
+
+  private static List<String> texts(List<Saying> sayings) {
+    return sayings.stream().map(Sentences::text).toList();
+  }
+
+  private static KitView.Edition edition(ShowKit.Step step) {
+    String at = step.edition().at().truncatedTo(ChronoUnit.SECONDS).toString();
+    return new KitView.Edition(
+        step.edition().number(),
+        at.replace('T', ' ').replace("Z", " UTC"),
+        texts(step.changes()),
+        step.edition().document());
+  }
+
+  static String name(Entry part) {
+    return part instanceof Entry.Fields fields ? EntryTexts.at(fields, "name") : "";
+  }
+
+  /** Fields with what a newer edition says, where it is not what stands in them. */
+  static List<FormField> beside(List<FormField> fields, Entry.Fields newer) {
+    return fields.stream()
+        .map(
+            field -> {
+              String there = EntryTexts.at(newer, field.path()).strip();
+              return there.equals(field.text().replace("\r\n", "\n").strip())
+                  ? field
+                  : field.saying(says(there));
+            })
+        .toList();
+  }
+
+  private static String says(String there) {
+    return there.isEmpty()
+        ? Sentences.text(Saying.of("edition-says-nothing", ""))
+        : Sentences.text(Saying.of("edition-says", "", Arg.typed(there)));
+  }
+
+  /** What every form is given; a refusal stands at its field where the form has it. */
+  static Map<String, Object> refused(List<FormField> fields, Sentences.Refusal refusal) {
+    List<FormField> shown = fields.stream().map(field -> field.refusedBy(refusal)).toList();
+    Map<String, Object> given = new LinkedHashMap<>();
+    given.put("fields", shown);
+    given.put("refusal", shown.equals(fields) ? refusal.said() : "");
+    return given;
+  }
+}

@@ -1,0 +1,174 @@
+package rundlauf.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import rundlauf.render.workbook.KitForm;
+import rundlauf.usecase.KitExamples;
+
+/** The forms of a bench's equipment, by keyboard, in a real browser. */
+class KitInBrowserTest {
+  @TempDir static Path folder;
+
+  /** Screenshots of every page, to be looked at. */
+  private static final Path LOOK = Path.of("target", "look");
+
+  private static final String KIT = "/bench/1/kit";
+  private static final String FIELDS =
+      "form .field input, form .field select, form .field textarea";
+
+  private static WorkbookServed workbook;
+  private static Device device;
+
+  @BeforeAll
+  static void opened() {
+    workbook = WorkbookServed.demo(folder);
+    device = Device.open(folder.resolve("device"));
+  }
+
+  @AfterAll
+  static void closed() {
+    device.close();
+    workbook.close();
+    assertThat(workbook.faults()).isEmpty();
+  }
+
+  private static void open(String path) {
+    device.go(workbook.at(KIT + path));
+  }
+
+  private static String value(WebElement field) {
+    return String.valueOf(field.getDomProperty("value"));
+  }
+
+  private static void fill(Map<String, String> typed) {
+    device.ask("document.querySelector(arguments[0]).focus(); return 1", FIELDS);
+    int fields = device.all(FIELDS).size();
+    for (int i = 0; i < fields; i++) {
+      WebElement here = device.find(":focus");
+      String text = typed.getOrDefault(String.valueOf(here.getDomAttribute("name")), "");
+      if (here.getTagName().equals("select")) {
+        choose(here, text);
+      } else {
+        device.type(text);
+      }
+      device.type(Keys.TAB);
+    }
+  }
+
+  private static void choose(WebElement select, String text) {
+    for (int i = 0; i < 60 && !value(select).equals(text); i++) {
+      device.type(Keys.ARROW_DOWN);
+    }
+  }
+
+  @Test
+  void everyFormIsFilledByKeyboardKeptAndReadBack() {
+    device.sized(Device.PHONE, false);
+    for (KitExamples.Example example : KitExamples.all()) {
+      open("/" + example.section() + "/new");
+      fill(example.typed());
+      device.type(Keys.ENTER);
+      device.await(example.toString(), () -> device.address().endsWith(KIT));
+      device.all(".kit li > a").stream()
+          .filter(a -> a.getText().equals(example.name()))
+          .findFirst()
+          .orElseThrow()
+          .click();
+      device.await("its form", () -> device.address().contains("/" + example.section() + "/"));
+      Map<String, String> kept = new LinkedHashMap<>();
+      for (WebElement field : device.all(FIELDS)) {
+        if (!value(field).isEmpty()) {
+          kept.put(field.getDomAttribute("name"), value(field));
+        }
+      }
+      assertThat(kept).as(example.toString()).containsExactlyInAnyOrderEntriesOf(example.typed());
+    }
+  }
+
+  @Test
+  void aRefusalStandsAtItsFieldAndNothingTypedIsLost() {
+    device.sized(Device.PHONE, false);
+    open("/spindles/1");
+    device.ask("document.getElementById('field-efficiency').value = '0.7'; return 1");
+    device.ask("document.getElementById('field-input').value = '800'; return 1");
+    device.find("form button.first").click();
+    device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
+    WebElement field = device.find("[aria-invalid=true]");
+    assertThat(device.all("[aria-invalid]")).hasSize(1);
+    assertThat(field.getDomAttribute("id")).isEqualTo("field-input");
+    device.await("the focus", () -> device.find(":focus").equals(field));
+    assertThat(device.text("#" + field.getDomAttribute("aria-describedby"))).contains("unit");
+    assertThat(value(field)).isEqualTo("800");
+    assertThat(value(device.find("#field-efficiency"))).isEqualTo("0.7");
+    assertThat(device.accessibilityFaults()).isEmpty();
+    device.shot(LOOK.resolve("kit-refused.png"));
+  }
+
+  @Test
+  void whoeverWasSlowerSeesBothAndKeepsItAgain() {
+    device.sized(Device.PHONE, false);
+    open("/spindles/2");
+    device.ask(
+        "const f = document.querySelector('form'); const all = new FormData(f);"
+            + "all.set('notes', 'Said by another.');"
+            + "return fetch(f.action, {method: 'POST', body: new URLSearchParams(all)})"
+            + ".then(r => r.status)");
+    device.ask("document.getElementById('field-input').value = '310 W'; return 1");
+    device.find("form button.first").click();
+    device.await("the sentence", () -> !device.all("[role=alert]").isEmpty());
+    assertThat(device.text("[role=alert]")).contains("somebody has changed this bench");
+    assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
+    assertThat(device.text("#field-notes-hint")).contains("Said by another.");
+    assertThat(device.text("#field-input-hint")).contains("300 W");
+    device.shot(LOOK.resolve("kit-newer.png"));
+    device.find("form button.first").click();
+    device.await("the list", () -> device.address().endsWith(KIT));
+    open("/spindles/2");
+    assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
+  }
+
+  @Test
+  void whatIsNamedStaysAndWhoNamesItIsSaid() {
+    device.sized(Device.PHONE, false);
+    open("/spindles/1");
+    device.find("form[action$='/remove'] button").click();
+    device.await("who names it", () -> !device.all("b.refusal").isEmpty());
+    assertThat(device.text("b.refusal")).contains("is named by");
+  }
+
+  @Test
+  void everyPageIsCleanByDayAndNightAndFits() {
+    for (String path : paths()) {
+      String name = "kit" + path.replace('/', '-');
+      for (int width : List.of(Device.PHONE, Device.DESK)) {
+        for (boolean dark : List.of(false, true)) {
+          device.sized(width, dark);
+          open(path);
+          assertThat(device.accessibilityFaults()).as(path + " " + width).isEmpty();
+          assertThat(device.fits()).as(path + " " + width).isTrue();
+          device.shot(LOOK.resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"));
+        }
+      }
+      device.sized(Device.ZOOMED, false);
+      open(path);
+      assertThat(device.fits()).as(path + " at 400 %").isTrue();
+    }
+  }
+
+  private static List<String> paths() {
+    List<String> paths = new ArrayList<>(List.of("", "/spindles/1"));
+    KitForm.names().forEach(section -> paths.add("/" + section + "/new"));
+    return paths;
+  }
+}
