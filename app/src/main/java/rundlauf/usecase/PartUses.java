@@ -40,6 +40,24 @@ final class PartUses {
     return part.get("name").orElse(null) instanceof Entry.Scalar s ? s.text().strip() : "";
   }
 
+  /** Refuses when a trial, or what stands on the bench then, names a part that is there no more. */
+  void refuseGone(String bench, Entry.Fields now, Entry.Fields then) {
+    for (String section : FIELDS.keySet()) {
+      List<String> left = names(then, section);
+      for (String name : names(now, section)) {
+        if (!left.contains(name)) {
+          refuse(bench, then, section, name, "part-used");
+        }
+      }
+    }
+  }
+
+  private static List<String> names(Entry.Fields document, String section) {
+    return BenchDocument.parts(document, section).stream()
+        .map(part -> part instanceof Entry.Fields fields ? name(fields) : "")
+        .toList();
+  }
+
   /** Refuses when anything on the bench names this part. */
   void refuse(String bench, Entry.Fields whole, String section, String name, String code) {
     List<String> fields = FIELDS.getOrDefault(section, List.of());

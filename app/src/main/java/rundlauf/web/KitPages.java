@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Entry;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.render.Sentences;
@@ -102,7 +103,13 @@ final class KitPages implements Group {
     int number = number(ctx, kit, section, typed);
     Entry.Fields part = number == 0 ? nothing() : part(kit, section, number);
     Wording words = new Wording();
-    String heading = words.word((number == 0 ? "kit-new-" : "kit-one-") + section);
+    String heading =
+        number == 0
+            ? words.word("kit-new-" + section)
+            : words.filled(
+                "kit-one-named",
+                Arg.of(words.word("kit-one-" + section)),
+                Arg.typed(KitViews.name(part)));
     List<FormField> fields = KitForm.of(section, kit.bench(), part, typed);
     if (isNewer(refusal)) {
       fields = KitViews.beside(fields, part);

@@ -294,6 +294,19 @@ class KitTest {
   }
 
   @Test
+  void anEditionWithoutWhatATrialNamesIsNotTakenBack() {
+    String bench = demo();
+    Entry.Fields without = show.show(bench).document();
+    without = BenchDocument.with(without, "indicators", List.of());
+    String newest = benches.benchEditions(bench).get(0).document();
+    benches.keepBench(bench, documents.write(without));
+    benches.keepBench(bench, newest);
+    RestoreEdition restore = new RestoreEdition(benches, stored, documents);
+    assertRefused("part-used", () -> restore.restore(bench, 2));
+    assertThat(edition(bench)).isEqualTo(3);
+  }
+
+  @Test
   void theHeadOfABenchIsSaid() {
     String bench = empty();
     SayHead head = new SayHead(benches, stored, documents);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import rundlauf.render.workbook.KitForm;
@@ -145,6 +146,24 @@ class KitInBrowserTest {
     device.find("form[action$='/remove'] button").click();
     device.await("who names it", () -> !device.all("b.refusal").isEmpty());
     assertThat(device.text("b.refusal")).contains("is named by");
+  }
+
+  @Test
+  void aCopyWantsANameOfItsOwnAndCanBeUndone() {
+    device.sized(Device.PHONE, false);
+    open("/rigs/1");
+    device.find("button[name=copy]").click();
+    device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
+    assertThat(device.find("[aria-invalid]").getDomAttribute("id")).isEqualTo("field-name");
+    device.ask("document.getElementById('field-name').value = 'pear lever'; return 1");
+    device.find("button[name=copy]").click();
+    device.await("the list", () -> device.address().endsWith(KIT));
+    assertThat(device.text(".kit")).contains("brass lever", "pear lever");
+    WebElement before = device.all("main details").get(1);
+    before.findElement(By.cssSelector("summary")).click();
+    before.findElement(By.cssSelector("button")).click();
+    device.await("the edition before", () -> device.address().contains("#edition-"));
+    assertThat(device.text(".kit")).contains("brass lever").doesNotContain("pear lever");
   }
 
   @Test
