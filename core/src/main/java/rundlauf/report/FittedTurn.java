@@ -1,5 +1,7 @@
 package rundlauf.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import rundlauf.maths.Samples;
 import rundlauf.maths.WeightedSamples;
 import rundlauf.quantity.DrawnVector;
@@ -37,16 +39,18 @@ record FittedTurn(
     Samples curve = station.curve();
     Samples angles = station.sweep().angle().map(FittedTurn::withinTurn);
     Samples grid = Samples.generate(GRID + 1, i -> TURN * i / GRID);
+    List<WeightedSamples> atAngles = spread(vector, angles);
+    List<WeightedSamples> atGrid = spread(vector, grid);
     return new FittedTurn(
         angles,
         station.sweep().reading().map(y -> y - curve.get(0)),
         angles.map(angle -> harmonics(station, angle, 0)),
-        angles.map(angle -> edge(station, vector, angle, tail())),
-        angles.map(angle -> edge(station, vector, angle, 1 - tail())),
+        edge(station, angles, atAngles, tail()),
+        edge(station, angles, atAngles, 1 - tail()),
         grid,
         grid.map(angle -> harmonics(station, angle, 0)),
-        grid.map(angle -> edge(station, vector, angle, tail())),
-        grid.map(angle -> edge(station, vector, angle, 1 - tail())));
+        edge(station, grid, atGrid, tail()),
+        edge(station, grid, atGrid, 1 - tail()));
   }
 
   /** The largest distance from the mean circle of anything drawn. */
@@ -78,11 +82,22 @@ record FittedTurn(
     return sum;
   }
 
-  /** A quantile of the once-a-turn part over its draws, carried by the higher harmonics. */
-  private static double edge(Runout.Station station, DrawnVector e, double angle, double p) {
-    double cos = Math.cos(angle);
-    double sin = Math.sin(angle);
-    Samples draws = Samples.generate(e.a().size(), i -> e.a().get(i) * cos + e.b().get(i) * sin);
-    return WeightedSamples.of(draws).quantile(p) + harmonics(station, angle, 1);
+  /** The once-a-turn part at each angle, over its draws. */
+  private static List<WeightedSamples> spread(DrawnVector e, Samples angles) {
+    List<WeightedSamples> all = new ArrayList<>();
+    for (int k = 0; k < angles.size(); k++) {
+      double cos = Math.cos(angles.get(k));
+      double sin = Math.sin(angles.get(k));
+      Samples draws = Samples.generate(e.a().size(), i -> e.a().get(i) * cos + e.b().get(i) * sin);
+      all.add(WeightedSamples.of(draws));
+    }
+    return all;
+  }
+
+  /** A quantile of the once-a-turn part, carried by the higher harmonics. */
+  private static Samples edge(
+      Runout.Station station, Samples angles, List<WeightedSamples> spread, double p) {
+    return Samples.generate(
+        angles.size(), i -> spread.get(i).quantile(p) + harmonics(station, angles.get(i), 1));
   }
 }

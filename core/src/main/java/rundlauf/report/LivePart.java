@@ -126,8 +126,7 @@ public final class LivePart {
 
   private static Optional<Chart> chart(Sheet sheet, Reduced reduced) {
     if (reduced instanceof Runout runout) {
-      List<Chart> turns = PolarCharts.of(sheet, runout);
-      return turns.isEmpty() ? Optional.empty() : Optional.of(turns.get(turns.size() - 1));
+      return PolarCharts.last(sheet, runout);
     }
     if (reduced instanceof SideLoad load) {
       return Optional.of(LoadChart.of(sheet, load.readings().points(), load.lines()));

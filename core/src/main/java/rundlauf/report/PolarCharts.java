@@ -2,6 +2,7 @@ package rundlauf.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rundlauf.maths.Samples;
 import rundlauf.quantity.Arg;
@@ -19,8 +20,21 @@ final class PolarCharts {
 
   /** One chart for each sweep that has readings round the turn. */
   static List<Chart> of(Sheet sheet, Runout runout) {
-    List<Runout.Station> drawn =
-        runout.stations().stream().filter(s -> s.vector().isPresent()).toList();
+    return of(sheet, drawn(runout));
+  }
+
+  /** The chart of the last of them alone. */
+  static Optional<Chart> last(Sheet sheet, Runout runout) {
+    List<Runout.Station> drawn = drawn(runout);
+    return of(sheet, drawn.subList(Math.max(0, drawn.size() - 1), drawn.size())).stream()
+        .findFirst();
+  }
+
+  private static List<Runout.Station> drawn(Runout runout) {
+    return runout.stations().stream().filter(s -> s.vector().isPresent()).toList();
+  }
+
+  private static List<Chart> of(Sheet sheet, List<Runout.Station> drawn) {
     List<FittedTurn> turns = drawn.stream().map(FittedTurn::of).toList();
     double span = span(turns);
     List<Chart> charts = new ArrayList<>();
