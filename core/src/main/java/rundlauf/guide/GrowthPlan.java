@@ -20,6 +20,9 @@ final class GrowthPlan {
   /** Readings at most, however finely they are meant. */
   private static final int MOST = 400;
 
+  /** Readings at least: fewer times tell no curve, and the reader refuses them. */
+  private static final int FEWEST = 4;
+
   private GrowthPlan() {}
 
   static Plan of(Intended intended, TypedRows typed) {
@@ -30,12 +33,20 @@ final class GrowthPlan {
     double span = intended.span().map(Quantity::si).orElse(SPAN);
     String column = typed.column("time").orElse("time_min");
     Unit unit = Unit.ofSymbol(column.substring(column.indexOf('_') + 1)).orElse(Unit.MINUTE);
-    List<Step> steps = new ArrayList<>();
-    for (int i = 0; i * every <= span * (1 + 1e-9) && i < MOST; i++) {
-      steps.add(step(column, unit, i * every, asked));
-    }
     double last = typed.last().map(row -> last(row, column, unit)).orElse(-every);
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < MOST && (steps.size() < FEWEST || i * every <= span * (1 + 1e-9)); i++) {
+      Step step = step(column, unit, i * every, asked);
+      if (i * every > last || answered(step, typed)) {
+        steps.add(step);
+      }
+    }
     return new Plan(steps, step(column, unit, last + every, asked));
+  }
+
+  /** What has gone by without a reading, or with one that was struck, does not come again. */
+  private static boolean answered(Step step, TypedRows typed) {
+    return typed.rows().stream().anyMatch(row -> Plan.answers(step, row));
   }
 
   private static double last(Map<String, String> row, String column, Unit unit) {

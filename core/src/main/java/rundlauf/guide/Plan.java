@@ -49,7 +49,8 @@ record Plan(List<Step> steps, Step more) {
     return -1;
   }
 
-  private static boolean answers(Step step, Map<String, String> row) {
+  /** Whether a row holds what a step gives. */
+  static boolean answers(Step step, Map<String, String> row) {
     return step.given().stream()
         .allMatch(
             g -> row.containsKey(g.column()) && TypedRows.same(row.get(g.column()), g.text()));

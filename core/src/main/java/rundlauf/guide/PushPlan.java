@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Section;
 import rundlauf.bench.Section.Bound;
@@ -71,17 +72,23 @@ final class PushPlan {
 
   private List<Load> loads() {
     if (!intended.loads().isEmpty()) {
-      return intended.loads().stream().map(PushPlan::force).toList();
+      Stream<Double> forces = intended.loads().stream().map(Quantity::si);
+      return rising(forces, 0.0).map(PushPlan::force).toList();
     }
     List<Integer> counts = intended.counts().isEmpty() ? COUNTS : intended.counts();
-    return counts.stream()
+    return rising(counts.stream(), 0)
         .map(n -> new Load("count", Integer.toString(n), Arg.of(n), n == 0))
         .toList();
   }
 
-  private static Load force(Quantity force) {
-    String text = Format.number(Unit.NEWTON.fromSi(force.si()));
-    return new Load("load_N", text, Arg.of(force.si(), Unit.NEWTON), force.si() == 0);
+  /** From nothing up, whichever way they were written down. */
+  private static <T extends Comparable<T>> Stream<T> rising(Stream<T> loads, T none) {
+    return Stream.concat(Stream.of(none), loads).distinct().sorted();
+  }
+
+  private static Load force(double newtons) {
+    String text = Format.number(Unit.NEWTON.fromSi(newtons));
+    return new Load("load_N", text, Arg.of(newtons, Unit.NEWTON), newtons == 0);
   }
 
   private Saying rest(String direction) {

@@ -25,6 +25,7 @@ final class RunoutPlan {
   private final Intended intended;
   private final Asked reading;
   private final String station;
+  private final Unit stationUnit;
   private final int positions;
   private final int clampings;
   private final List<Step> steps = new ArrayList<>();
@@ -33,6 +34,8 @@ final class RunoutPlan {
     this.intended = intended;
     this.reading = Readings.asked(intended, typed);
     this.station = typed.column("station").orElse("station_mm");
+    String symbol = station.substring(station.indexOf('_') + 1);
+    this.stationUnit = Unit.ofSymbol(symbol).orElse(Unit.MILLIMETRE);
     this.positions = intended.positions().orElse(POSITIONS);
     this.clampings =
         Math.max(
@@ -109,15 +112,11 @@ final class RunoutPlan {
     }
     of(intended.collet(), clamping).ifPresent(c -> given.add(degrees("collet_deg", c.si())));
     of(intended.shank(), clamping).ifPresent(c -> given.add(degrees("shank_deg", c.si())));
-    at.ifPresent(s -> given.add(new Given("station_mm", Format.number(millimetres(s)))));
+    at.ifPresent(s -> given.add(new Given(station, Format.number(stationUnit.fromSi(s.si())))));
     given.add(degrees(ANGLE, angle));
     OptionalDouble where =
         at.isPresent() ? OptionalDouble.of(at.get().si()) : OptionalDouble.empty();
     return new Step(prompt, given, List.of(reading), new Scene.Runout(angle, where));
-  }
-
-  private static double millimetres(Quantity length) {
-    return Unit.MILLIMETRE.fromSi(length.si());
   }
 
   private static Given degrees(String column, double angle) {
@@ -126,12 +125,12 @@ final class RunoutPlan {
 
   /** On from the last row by one position more. */
   private Step more(TypedRows typed) {
+    if (typed.rows().isEmpty()) {
+      return steps.get(0);
+    }
     Map<String, String> last = new LinkedHashMap<>(typed.last().orElse(Map.of()));
-    double at =
-        last.containsKey(ANGLE)
-            ? TypedRows.number(last.get(ANGLE)).map(Number::doubleValue).orElse(0.0)
-            : 0;
-    double next = typed.rows().isEmpty() ? 0 : (at + 360.0 / positions) % 360;
+    double at = TypedRows.number(last.getOrDefault(ANGLE, "")).map(Number::doubleValue).orElse(0.0);
+    double next = (at + 360.0 / positions) % 360;
     List<Given> given = new ArrayList<>();
     for (String column : List.of("clamping", "collet_deg", "shank_deg", station)) {
       if (last.containsKey(column)) {

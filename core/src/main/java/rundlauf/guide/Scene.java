@@ -25,7 +25,7 @@ public sealed interface Scene {
   /**
    * A push along the axis.
    *
-   * @param direction {@code up} or {@code down}
+   * @param direction {@code push}: toward the housing, or {@code pull}
    */
   record Axial(String direction, String load) implements Scene {}
 

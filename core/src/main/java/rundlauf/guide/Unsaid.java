@@ -21,7 +21,7 @@ final class Unsaid {
         switch (TrialKind.of(trial)) {
           case RUNOUT -> TURNED;
           case SIDE_LOAD, AXIAL -> PUSHED;
-          case GROWTH -> List.of("warm-up", "temperature");
+          case GROWTH -> List.of("reference", "warm-up", "temperature");
           case SPEED -> List.of("warm-up");
           case INSPECTION -> List.of();
         };

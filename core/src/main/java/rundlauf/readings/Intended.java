@@ -65,7 +65,8 @@ public record Intended(
    * @throws Refused for whatever is not as it should be in it
    */
   public static Intended of(Trial trial) {
-    return read(section(trial.document().get(FIELD).orElse(nothing(trial))));
+    Entry typed = trial.document().get(FIELD).orElse(nothing(trial));
+    return read(section(typed), trial.kind().strip());
   }
 
   private static Entry nothing(Trial trial) {
@@ -75,7 +76,8 @@ public record Intended(
 
   /** Refuses what cannot be meant. */
   static void check(Section trial) {
-    trial.entry(FIELD).ifPresent(entry -> read(section(entry)));
+    String kind = trial.text("trial").orElse("");
+    trial.entry(FIELD).ifPresent(entry -> read(section(entry), kind));
   }
 
   private static Section section(Entry entry) {
@@ -96,7 +98,7 @@ public record Intended(
         "every");
   }
 
-  private static Intended read(Section s) {
+  private static Intended read(Section s, String kind) {
     return new Intended(
         s.word("reading", "div", "um", "mm", "thou"),
         count(s, "positions", 4),
@@ -106,9 +108,9 @@ public record Intended(
         quantities(s, "shank", Dimension.ANGLE, Bound.ANY),
         counts(s),
         quantities(s, "loads", Dimension.FORCE, Bound.NOT_NEGATIVE),
-        s.texts("directions"),
+        IntendedWords.directions(s, kind),
         count(s, "repeats", 1),
-        s.texts("settings"),
+        IntendedWords.settings(s),
         s.quantity("for", Dimension.TIME, Bound.POSITIVE),
         s.quantity("every", Dimension.TIME, Bound.POSITIVE));
   }
