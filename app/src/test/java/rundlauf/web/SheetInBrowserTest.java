@@ -234,7 +234,7 @@ class SheetInBrowserTest {
         .contains("2 readings as dots"); // for whoever does not see them
     assertThat(phone.fits()).isTrue();
     assertThat(phone.accessibilityFaults()).isEmpty();
-    phone.shot(Path.of("target/looked-at/begun-turn.png"));
+    phone.shot(Path.of("target", "look", "begun-turn.png"));
     for (String reading : List.of("3", "1", "0")) {
       sheet.read(reading);
     }
