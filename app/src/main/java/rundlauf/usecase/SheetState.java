@@ -8,6 +8,11 @@ import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Step;
+import rundlauf.quantity.Refused;
+import rundlauf.readings.RunoutReader;
+import rundlauf.readings.RunoutReadings;
+import rundlauf.readings.TrialKind;
+import rundlauf.readings.Unfinished;
 import rundlauf.reduce.Reduced;
 import rundlauf.report.Outcome;
 
@@ -43,6 +48,20 @@ public record SheetState(
 
   /** What the first {@code count} readings tell. */
   public record Earlier(int count, Reduced reduced) {}
+
+  /** The turn that is being read, where the readings bear no figure yet and further ones may. */
+  public Optional<RunoutReadings.Sweep> turnBegun() {
+    if (!(outcome instanceof Outcome.Unusable unusable)
+        || !Unfinished.is(unusable.refused())
+        || TrialKind.of(trial) != TrialKind.RUNOUT) {
+      return Optional.empty();
+    }
+    try {
+      return RunoutReader.begun(trial, Optional.of(bench));
+    } catch (Refused another) { // the first thing to mend is said already
+      return Optional.empty();
+    }
+  }
 
   /** The last reading that is not struck out. */
   public Optional<Kept.Reading> last() {

@@ -50,6 +50,7 @@ final class SheetViews {
         state.version(),
         state.outcome(),
         state.earlier().map(e -> new LivePart.Earlier(e.count(), e.reduced())),
+        state.turnBegun(),
         state.guidance(),
         state.ahead(),
         rows,

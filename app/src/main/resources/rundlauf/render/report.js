@@ -87,10 +87,8 @@
     return {
       ...round(-1.5 * c.span, c.span, c.span / 2, rim(c.span, c.unit), {}, whole),
       series: [
-        line("", c.fitAngles.map((a) => [0, a]), { ...on, silent: true, z: 1,
-          lineStyle: { color: colour("soft"), width: 1, type: "dashed" } }),
-        band(c.words.band, at(c.low), at(c.high), on),
-        line(c.words.fit, at(c.fit), { ...on, silent: true }),
+        circle("", 0, { z: 1, lineStyle: { color: colour("soft"), width: 1, type: "dashed" } }),
+        ...(c.fit.length ? [band(c.words.band, at(c.low), at(c.high), on), line(c.words.fit, at(c.fit), { ...on, silent: true })] : []),
         dots(c.words.readings, pairs(c.readings, c.angles), { ...on,
           tooltip: { formatter: (p) => p.value[1] + "°: " + p.value[0] + " " + c.unit } }),
       ],

@@ -223,6 +223,27 @@ class SheetInBrowserTest {
   }
 
   @Test
+  void aTurnThatWasBegunIsDrawnAsDotsUntilItTellsACircle() {
+    OpenSheet sheet = runout(1);
+    sheet.read("1");
+    sheet.read("4");
+    sheet.settled(2);
+    phone.await("the drawing", () -> !phone.all("#so-far [id='chart-begun'] canvas").isEmpty());
+    assertThat(phone.text("#so-far")).contains("The turn being read 5 mm from the nut");
+    assertThat((String) phone.ask("return document.querySelector('#so-far').innerHTML"))
+        .contains("2 readings as dots"); // for whoever does not see them
+    assertThat(phone.fits()).isTrue();
+    assertThat(phone.accessibilityFaults()).isEmpty();
+    phone.shot(Path.of("target", "look", "begun-turn.png"));
+    for (String reading : List.of("3", "1", "0")) {
+      sheet.read(reading);
+    }
+    sheet.settled(5);
+    phone.await("a figure", () -> phone.all("#so-far [id='chart-begun']").isEmpty());
+    assertThat(phone.console()).isEmpty();
+  }
+
+  @Test
   void theKeypadTypesAsTheKeyboardDoes() {
     OpenSheet sheet = runout(1);
     for (String key : List.of("1", "2", "back", "sign", ".", "0")) {

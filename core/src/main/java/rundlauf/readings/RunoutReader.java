@@ -45,7 +45,7 @@ public final class RunoutReader {
    *     tell a circle
    */
   public static RunoutReadings read(Trial trial, Optional<Bench> bench) {
-    Section s = HeadReader.section(trial, TrialKind.RUNOUT, "gauge", "indicator", "angle-limit");
+    Section s = section(trial);
     TrialHead head = HeadReader.read(trial, s, bench);
     DialReader dial = DialReader.read(trial.name(), s, bench);
     Optional<Section> gauge = s.section("gauge", "diameter", "tip");
@@ -59,6 +59,24 @@ public final class RunoutReader {
         gauge.flatMap(g -> g.quantity("tip", Dimension.LENGTH, Bound.POSITIVE)),
         angleLimit(s),
         RunoutSweeps.of(columns, dial));
+  }
+
+  private static Section section(Trial trial) {
+    return HeadReader.section(trial, TrialKind.RUNOUT, "gauge", "indicator", "angle-limit");
+  }
+
+  /**
+   * The sweep that is being taken, however few its readings are.
+   *
+   * @param trial as typed
+   * @param bench that defines the names the trial uses
+   * @return the readings of the sweep that the last row belongs to [rad, m], corrected by the
+   *     cosine of the indicator's angle, struck rows left out; empty where there are none
+   * @throws Refused for whatever is not as it should be in its rows, columns and indicator
+   */
+  public static Optional<RunoutReadings.Sweep> begun(Trial trial, Optional<Bench> bench) {
+    DialReader dial = DialReader.read(trial.name(), section(trial), bench);
+    return trial.readings().flatMap(t -> RunoutSweeps.begun(Columns.of(t, COLUMNS), dial));
   }
 
   /** {@code 3 deg} and {@code ± 3 deg} say the same. */

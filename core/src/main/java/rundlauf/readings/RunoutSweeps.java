@@ -67,7 +67,25 @@ final class RunoutSweeps {
     return sweeps;
   }
 
+  /** The readings of the sweep that the last row belongs to, whether it is whole or not. */
+  static Optional<RunoutReadings.Sweep> begun(Columns columns, DialReader dial) {
+    List<Table.Row> rows = columns.used();
+    if (rows.isEmpty() || !columns.has("angle") || !columns.has("reading")) {
+      return Optional.empty();
+    }
+    RunoutSweeps sweeps = new RunoutSweeps(columns, dial);
+    Key last = sweeps.key(rows.get(rows.size() - 1));
+    List<Table.Row> own = rows.stream().filter(row -> sweeps.key(row).equals(last)).toList();
+    return Optional.of(sweeps.read(last, own));
+  }
+
   private RunoutReadings.Sweep turned(Key key, List<Table.Row> rows) {
+    RunoutReadings.Sweep sweep = read(key, rows);
+    WholeTurn.require(sweep.angle().stream().boxed().toList(), rows.get(0).place());
+    return sweep;
+  }
+
+  private RunoutReadings.Sweep read(Key key, List<Table.Row> rows) {
     List<Double> angles = new ArrayList<>();
     List<Double> readings = new ArrayList<>();
     for (Table.Row row : rows) {
@@ -75,7 +93,6 @@ final class RunoutSweeps {
       angles.add(angle(row));
       readings.add(dial.along(columns.si(row, "reading"), typed, columns.unit("reading")));
     }
-    WholeTurn.require(angles, rows.get(0).place());
     return sweep(
         key,
         Samples.of(angles),

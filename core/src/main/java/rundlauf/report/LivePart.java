@@ -9,6 +9,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.readings.RunoutReadings;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.growth.Growth;
@@ -30,13 +31,19 @@ public final class LivePart {
   /** What the first {@code count} readings tell, where all of them together tell nothing yet. */
   public record Earlier(int count, Reduced reduced) {}
 
-  /** What the readings tell so far; where they tell nothing yet, why, and what told before. */
-  public static Section of(Outcome outcome, Optional<Earlier> earlier) {
+  /**
+   * What the readings tell so far; where they tell nothing yet, why, and what told before.
+   *
+   * @param begun the sweep that is being taken; drawn while the readings bear no figure
+   */
+  public static Section of(
+      Outcome outcome, Optional<Earlier> earlier, Optional<RunoutReadings.Sweep> begun) {
     List<Block> blocks = new ArrayList<>();
     if (outcome instanceof Outcome.Figures figures) {
       blocks.addAll(told(outcome, figures.reduced()));
     } else {
       blocks.add(notYet((Outcome.Unusable) outcome));
+      begun.ifPresent(sweep -> blocks.add(BegunTurn.of(sweep, "chart-begun")));
       earlier.ifPresent(
           e -> {
             Saying first = Saying.of("report-first-readings", "", Arg.of(e.count()));

@@ -35,7 +35,7 @@ public final class SheetDocument {
   }
 
   private String text(SheetView view) {
-    Section live = LivePart.of(view.outcome(), view.earlier());
+    Section live = LivePart.of(view.outcome(), view.earlier(), view.begun());
     ObjectNode node = NODES.objectNode();
     node.put("version", view.version());
     node.put("done", view.guidance().done());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Step;
+import rundlauf.readings.RunoutReadings;
 import rundlauf.report.LivePart;
 import rundlauf.report.Outcome;
 
@@ -12,6 +13,7 @@ import rundlauf.report.Outcome;
  *
  * @param version rises with everything that is added to the trial
  * @param earlier what the first readings tell, where all together tell nothing yet
+ * @param begun the turn that is being read, where it bears no figure yet
  * @param rows the readings, the latest first
  * @param photos addresses of the photos
  * @param ahead the steps that follow if each is answered, the next one first
@@ -20,6 +22,7 @@ public record SheetView(
     int version,
     Outcome outcome,
     Optional<LivePart.Earlier> earlier,
+    Optional<RunoutReadings.Sweep> begun,
     Guidance guidance,
     List<Step> ahead,
     List<Row> rows,
