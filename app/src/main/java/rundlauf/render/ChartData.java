@@ -76,6 +76,8 @@ final class ChartData {
       forces(node.put("kind", "forces"), forces);
     } else if (chart instanceof Chart.Chips chips) {
       chips(node.put("kind", "chips"), chips);
+    } else if (chart instanceof Chart.History history) {
+      history(node.put("kind", "history"), history);
     } else {
       round(node, chart);
     }
@@ -196,6 +198,18 @@ final class ChartData {
       one.set("chip", number(tooth.chip(), chart.length()));
       one.set("low", number(tooth.low(), chart.length()));
       one.set("high", number(tooth.high(), chart.length()));
+    }
+  }
+
+  private void history(ObjectNode node, Chart.History chart) {
+    name(node, "date-axis");
+    node.put("unit", FigureText.symbol(chart.value().unit()));
+    ArrayNode moments = node.putArray("moments");
+    for (Chart.Moment moment : chart.moments()) {
+      ObjectNode one = moments.addObject().put("date", moment.date());
+      one.set("value", number(moment.value(), chart.value()));
+      one.set("low", number(moment.low(), chart.value()));
+      one.set("high", number(moment.high(), chart.value()));
     }
   }
 

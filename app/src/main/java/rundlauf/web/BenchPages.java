@@ -35,7 +35,7 @@ final class BenchPages implements Group {
   public void on(RoutesConfig routes) {
     routes.get("/bench/{bench}", this::bench);
     routes.get("/bench/{bench}/figures", this::figures);
-    routes.get("/bench/{bench}/rankings", this::rankings);
+    routes.get("/bench/{bench}/best", this::best);
     routes.get("/bench/{bench}/jobs", this::jobs);
     routes.get("/bench/{bench}/side-by-side", this::sideBySide);
     routes.get("/bench/{bench}/differences", this::differences);
@@ -95,12 +95,9 @@ final class BenchPages implements Group {
     give(ctx, results -> List.of(BenchPart.sideBySide(results), BenchPart.differences(results)));
   }
 
-  private void rankings(Context ctx) {
+  private void best(Context ctx) {
     String name = cases.shelf().bench(Frame.number(ctx, "bench"));
-    give(
-        ctx,
-        results ->
-            BenchPart.rankings(results.bench(), cases.results().plans(name)).stream().toList());
+    give(ctx, results -> List.of(BenchPart.best(results.bench(), cases.results().plans(name))));
   }
 
   /** Every job with every cut; it takes its time. */

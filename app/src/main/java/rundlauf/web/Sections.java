@@ -12,14 +12,6 @@ import rundlauf.report.Section;
 final class Sections {
   private Sections() {}
 
-  /** Without charts: those of the page stay. */
-  static String bare(List<Section> sections, Wording words) {
-    Map<String, Object> given = new LinkedHashMap<>();
-    given.put("sections", sections);
-    given.put("words", words);
-    return Pages.of("bare", given);
-  }
-
   /** With the data of their charts, for a page that is there already. */
   static String piece(List<Section> sections, Wording words) {
     Map<String, Object> given = new LinkedHashMap<>();

@@ -92,12 +92,13 @@ final class TrialPages implements Group {
             .orElseThrow(() -> Refused.at(Place.NOWHERE, "figure-not-there"));
     Wording words = TrialLinks.words(cases.shelf(), placed);
     List<Section> sections = List.of(figure);
-    String title = words.say(figure.heading());
+    String title = words.say(FigurePart.name(path));
     String charts = Charts.of(sections, words);
     Map<String, Object> given = new LinkedHashMap<>();
     Shell shell = frame.of(ctx, placed.bench(), title, charts, words);
     given.put("shell", shell);
     given.put("figure", figure);
+    given.put("name", title);
     given.put("base", TrialLinks.base(placed));
     given.put("path", BenchLinks.encoded(path));
     given.put("kind", shown.outcome().trial().kind().strip());
@@ -117,7 +118,7 @@ final class TrialPages implements Group {
         FigurePart.history(results, cases.results().outcome(placed.name()), path);
     ctx.html(
         history.isPresent()
-            ? Sections.bare(List.of(history.get()), words)
+            ? Sections.piece(List.of(history.get()), words)
             : Pages.of("said", Map.of("text", words.say(Saying.of("figure-no-history", "")))));
   }
 

@@ -305,6 +305,17 @@
     };
   };
 
+  const whiskers = (list) => ({
+    type: "custom", silent: true, z: 3, encode: { x: 0, y: [1, 2] }, data: list.map((t, i) => [i, t.low, t.high]),
+    renderItem: (params, api) => {
+      const [x, low] = api.coord([api.value(0), api.value(1)]);
+      const high = api.coord([api.value(0), api.value(2)])[1];
+      const stroke = { stroke: colour("ink"), lineWidth: 1.5 };
+      const stroke1 = (x1, y1, x2, y2) => ({ type: "line", shape: { x1, y1, x2, y2 }, style: stroke });
+      return { type: "group", children: [stroke1(x, low, x, high), stroke1(x - 6, low, x + 6, low), stroke1(x - 6, high, x + 6, high)] };
+    },
+  });
+
   const chips = (c) => ({
     ...base(),
     grid: { left: 30, right: 18, top: 14, bottom: 44, containLabel: true },
@@ -314,18 +325,26 @@
     series: [
       { type: "bar", barMaxWidth: 60, itemStyle: { color: colour("bar") }, data: c.teeth.map((t) => t.chip),
         tooltip: { formatter: (p) => p.name + ": " + p.value + " µm" } },
-      { type: "custom", silent: true, z: 3, encode: { x: 0, y: [1, 2] }, data: c.teeth.map((t, i) => [i, t.low, t.high]),
-        renderItem: (params, api) => {
-          const [x, low] = api.coord([api.value(0), api.value(1)]);
-          const high = api.coord([api.value(0), api.value(2)])[1];
-          const stroke = { stroke: colour("ink"), lineWidth: 1.5 };
-          const stroke1 = (x1, y1, x2, y2) => ({ type: "line", shape: { x1, y1, x2, y2 }, style: stroke });
-          return { type: "group", children: [stroke1(x, low, x, high), stroke1(x - 6, low, x + 6, low), stroke1(x - 6, high, x + 6, high)] };
-        } },
+      whiskers(c.teeth),
     ],
   });
 
-  const options = { polar, load, speed, rise, budget, forces, chips, clocking, roundness, rose, ring, shares };
+  // One whisker a trial: its interval, and the value on it.
+  const history = (c) => ({
+    ...base(),
+    grid: { left: 30, right: 18, top: 14, bottom: 44, containLabel: true },
+    xAxis: { type: "category", name: c.words["date-axis"], nameLocation: "middle", nameGap: 28, nameTextStyle: { color: colour("ink") },
+      data: c.moments.map((m) => m.date), axisTick: { show: false },
+      axisLabel: { color: colour("ink"), hideOverlap: true }, axisLine: { lineStyle: { color: colour("soft") } } },
+    yAxis: axis(c.unit, { nameGap: 40 }),
+    series: [
+      whiskers(c.moments),
+      { type: "scatter", z: 4, symbolSize: 9, itemStyle: { color: colour("sheet"), borderColor: colour("reading"), borderWidth: 2 },
+        data: c.moments.map((m, i) => [i, m.value]), tooltip: { formatter: (p) => c.moments[p.dataIndex].date + ": " + p.value[1] + " " + c.unit } },
+    ],
+  });
+
+  const options = { polar, load, speed, rise, budget, forces, chips, history, clocking, roundness, rose, ring, shares };
 
   const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : c.kind === "shares" ? 60 + 48 * (c.shares.length + (c.whole ? 1 : 0)) : rows[c.kind] ? keyed(c, width).height : 0);
 

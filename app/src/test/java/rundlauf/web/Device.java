@@ -162,6 +162,14 @@ public final class Device implements AutoCloseable {
     return new AxeBuilder().analyze(driver).getViolations().stream().map(Device::fault).toList();
   }
 
+  /** What axe finds against one of its rules alone. */
+  public List<String> accessibilityFaults(String rule) {
+    return new AxeBuilder()
+        .withOnlyRules(List.of(rule)).analyze(driver).getViolations().stream()
+            .map(Device::fault)
+            .toList();
+  }
+
   private static String fault(Rule rule) {
     String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
     return rule.getId() + ": " + rule.getHelp() + " at " + where;

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -100,7 +101,9 @@ class PagesTellTest {
     for (String page : List.of("/bench/1/figures", "/bench/1/trial/9", "/bench/1/trial/14")) {
       Matcher shown = SHOWN.matcher(get(page));
       while (shown.find()) {
-        JsonNode figure = figure(told.get(Integer.parseInt(shown.group(1))), shown.group(2));
+        JsonNode figure =
+            figure(
+                Objects.requireNonNull(told.get(Integer.parseInt(shown.group(1)))), shown.group(2));
         assertShown(shown.group(3), figure.path("value").asDouble(), page + shown.group(2));
         assertShown(shown.group(4), figure.path("low").asDouble(), page + shown.group(2));
         assertShown(shown.group(5), figure.path("high").asDouble(), page + shown.group(2));

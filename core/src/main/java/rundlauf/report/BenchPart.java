@@ -35,9 +35,9 @@ public final class BenchPart {
     return JobsSection.section(bench, jobs);
   }
 
-  /** The same without the cuts. */
-  public static Optional<Section> rankings(Bench bench, List<JobOutcome> jobs) {
-    return JobsSection.rankings(bench, jobs);
+  /** The best setup for every job; of at least one job. */
+  public static Section best(Bench bench, List<JobOutcome> jobs) {
+    return BestTable.section(bench, jobs);
   }
 
   /** A trial in words. */

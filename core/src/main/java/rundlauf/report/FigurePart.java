@@ -30,7 +30,7 @@ public final class FigurePart {
     return figure(sheet, path).map(figure -> section(sheet, figure, path));
   }
 
-  private static Optional<Figure> figure(Sheet sheet, String path) {
+  static Optional<Figure> figure(Sheet sheet, String path) {
     return sheet.reduced().flatMap(r -> Optional.ofNullable(r.figures().get(path)));
   }
 
@@ -41,22 +41,22 @@ public final class FigurePart {
 
   private static Section section(Sheet sheet, Figure figure, String path) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(values(sheet, figure, path));
+    blocks.add(values(figure, path));
     BudgetChart.of(sheet, "figure", Saying.of("report-budget-figure", ""), figure)
         .ifPresent(blocks::add);
     Reduced reduced = sheet.reduced().orElseThrow();
     TrialPart.addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
     TrialPart.addRemarks(Tone.ADVICE, reduced.advice(), blocks);
-    return Section.of("figure", name(path), blocks);
+    return Section.of("figure", Saying.of("figure-how-sure", ""), blocks);
   }
 
-  private static Table values(Sheet sheet, Figure figure, String path) {
+  private static Table values(Figure figure, String path) {
     List<Row> rows = new ArrayList<>();
-    rows.add(Row.of(new Cell.Said(name(path)), sheet.shown(figure)));
+    rows.add(Row.of(new Cell.Said(name(path)), new Cell.Predicted(figure, false)));
     figure.estimate().ifPresent(estimate -> doubt(figure, estimate, rows));
     List<Cell> columns =
         List.of(Table.heading("report-column-figure"), Table.heading("report-column-value"));
-    return Table.of(Saying.of("report-figures-caption", ""), columns, rows, Table.Kind.FIGURES);
+    return Table.of(Saying.of("figure-caption", ""), columns, rows, Table.Kind.FIGURES);
   }
 
   private static void doubt(Figure figure, Figure.Estimate estimate, List<Row> rows) {
@@ -102,6 +102,8 @@ public final class FigurePart {
             Table.heading("report-column-value"));
     Saying caption = Saying.of("report-history", "");
     Table table = Table.of(caption, columns, rows, Table.Kind.FIGURES);
-    return Optional.of(Section.of("history", caption, List.of(table)));
+    List<Block> blocks = new ArrayList<>(List.of(table));
+    FigureHistory.chart(sheets, path).ifPresent(blocks::add);
+    return Optional.of(Section.of("history", caption, blocks));
   }
 }

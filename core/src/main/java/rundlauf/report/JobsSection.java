@@ -34,26 +34,6 @@ final class JobsSection {
     return Optional.of(new Section(ID, Saying.of("report-jobs", ""), List.of(intro), parts));
   }
 
-  /** The rankings alone, without the cuts. */
-  static Optional<Section> rankings(Bench bench, List<JobOutcome> jobs) {
-    if (jobs.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Section> parts = new ArrayList<>();
-    for (JobOutcome job : jobs) {
-      int number = parts.size() + 1;
-      parts.add(
-          job instanceof JobOutcome.Planned planned
-              ? Section.of(
-                  JobPart.id(number),
-                  Saying.of("report-name", "", Arg.of(job.job().name())),
-                  List.of(RankingTable.of(bench, planned.plan(), number)))
-              : refused((JobOutcome.Unplannable) job, number));
-    }
-    Block intro = Remarks.of(Remarks.Tone.CAUTION, List.of(Saying.of("chatter-not-examined", "")));
-    return Optional.of(new Section(ID, Saying.of("report-jobs", ""), List.of(intro), parts));
-  }
-
   private static Section refused(JobOutcome.Unplannable job, int number) {
     Saying said = job.refused().saying();
     Saying remedy = new Saying(said.code() + ".remedy", said.about(), said.args());

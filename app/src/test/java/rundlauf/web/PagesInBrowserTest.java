@@ -1,0 +1,85 @@
+package rundlauf.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The pages that are read: they fit, they can be used by everybody, and say what they should. */
+class PagesInBrowserTest {
+  private static final String FIGURE = "/bench/1/trial/9/figure?path=axis.tip.tir";
+
+  @TempDir static Path folder;
+  private static WorkbookServed workbook;
+  private static Device device;
+
+  @BeforeAll
+  static void open() {
+    workbook = WorkbookServed.demo(folder);
+    device = Device.open(folder.resolve("device"));
+    device.go(workbook.at("/bench/1/jobs")); // every job is planned once, whatever that takes
+  }
+
+  @AfterAll
+  static void close() {
+    device.close();
+    workbook.close();
+    assertThat(workbook.faults()).isEmpty();
+  }
+
+  private static void read(String path) {
+    device.go(workbook.at(path));
+    device.await("everything", () -> device.all("[hx-trigger=load]").isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/bench/1",
+        "/bench/1/side-by-side",
+        "/bench/1/jobs",
+        "/bench/1/publish",
+        "/bench/1/trial/9",
+        "/bench/1/trial/12",
+        "/bench/1/trial/14",
+        "/bench/1/trial/15",
+        "/bench/1/trial/18",
+        FIGURE,
+        "/bench/1/trial/4/figure?path=axis.tip.tir",
+        "/bench/1/trial/25/figure?path=axis.tip.tir",
+      })
+  void aPageFitsEveryWidthByDayAndByNight(String path) {
+    read(path);
+    for (int width : List.of(Device.ZOOMED, Device.PHONE, Device.DESK)) {
+      boolean dark = width == Device.PHONE;
+      device.sized(width, dark);
+      assertThat(device.fits()).as(path + " at " + width).isTrue();
+      assertThat(device.accessibilityFaults()).as(path + " at " + width).isEmpty();
+    }
+    device.sized(Device.DESK, true);
+    assertThat(device.accessibilityFaults("color-contrast")).as(path + " at night").isEmpty();
+    assertThat(device.console()).as(path).isEmpty();
+  }
+
+  @Test
+  void everyChartHasItsNumbersAsText() {
+    read("/bench/1/trial/9");
+    assertThat(device.all("figure.chart")).hasSizeGreaterThan(3);
+    assertThat(device.all("figure.chart:not(:has(details table td))")).isEmpty();
+    assertThat(device.all("figure.chart .plot:not(:has(canvas))")).isEmpty();
+  }
+
+  @Test
+  void everyFigureLeadsToItsOwnPage() {
+    read("/bench/1/trial/9");
+    device.find("a[href$='path=axis.tip.tir']").click();
+    device.await("its page", () -> device.address().endsWith(FIGURE));
+    assertThat(device.text("h1")).startsWith("TIR at the tip");
+  }
+}
