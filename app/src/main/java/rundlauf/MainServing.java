@@ -56,7 +56,7 @@ public final class MainServing implements Serving {
     try {
       Workbook workbook = Workbook.start(cases(store), call.host(), call.port());
       served = true;
-      return running(call, store, workbook);
+      return running(store, workbook);
     } finally {
       if (!served) {
         store.close();
@@ -64,7 +64,8 @@ public final class MainServing implements Serving {
     }
   }
 
-  private Cases cases(Store store) {
+  /** What can be asked of a store. */
+  public Cases cases(Store store) {
     BenchStore benches = store.benches();
     AttachmentStore attachments = store.attachments();
     Documents documents = new TypedDocuments();
@@ -98,11 +99,10 @@ public final class MainServing implements Serving {
         new ImportBench(new DiskContents(), MainStore.keep(store)));
   }
 
-  private static Running running(Call call, Store store, Workbook workbook) {
-    String host = call.host().contains(":") ? "[" + call.host() + "]" : call.host();
-    String address = "http://" + host + ":" + workbook.port() + "/";
+  private static Running running(Store store, Workbook workbook) {
     return new Running(
-        address,
+        workbook.address(),
+        workbook.isWide(),
         store.address(),
         () -> {
           workbook.stop();

@@ -67,6 +67,8 @@ public final class ServeCommand implements Callable<Integer> {
   private static String said(Serving.Running running) {
     Saying open = Saying.of("serve-open", "", Arg.of(running.address()));
     Saying kept = Saying.of("serve-kept", "", Arg.of(running.store()));
-    return Sentences.text(open) + "\n" + Sentences.text(kept);
+    String said = Sentences.text(open) + "\n" + Sentences.text(kept);
+    Saying devices = Saying.of("serve-devices", "", Arg.of(running.address() + "devices"));
+    return running.wide() ? said + "\n" + Sentences.text(devices) : said;
   }
 }

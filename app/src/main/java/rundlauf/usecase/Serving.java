@@ -24,8 +24,9 @@ public interface Serving {
    * A workbook that is being served.
    *
    * @param address what a browser opens
+   * @param wide whether other devices can reach it
    * @param store where readings are kept, as it is shown to the user
    * @param stop ends it; what was acknowledged is kept
    */
-  record Running(String address, String store, Runnable stop) {}
+  record Running(String address, boolean wide, String store, Runnable stop) {}
 }

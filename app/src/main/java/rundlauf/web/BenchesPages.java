@@ -45,6 +45,7 @@ final class BenchesPages implements Group {
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", frame.plain(ctx, words.word("workbook-benches"), words));
     given.put("benches", benches);
+    given.put("here", frame.isHere(ctx));
     ctx.html(Pages.of("benches", given));
   }
 

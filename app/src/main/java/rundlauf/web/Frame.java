@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
@@ -47,6 +48,9 @@ final class Frame {
       String href = base + page.get(0);
       links.add(new Shell.Link(words.word(page.get(1)), href, ctx.path().equals(href)));
     }
+    if (guard.isHere(ctx)) {
+      links.add(new Shell.Link(words.word("devices"), "/devices", false));
+    }
     String name = shelf.bench(bench);
     return new Shell(pageTitle(title, name), links, guard.token(ctx), charts, words);
   }
@@ -55,6 +59,16 @@ final class Frame {
     return title.equals(bench)
         ? title
         : Sentences.text(Saying.of("workbook-title", "", Arg.of(title), Arg.of(bench)));
+  }
+
+  /** Whether a request comes from this machine itself. */
+  boolean isHere(Context ctx) {
+    return guard.isHere(ctx);
+  }
+
+  /** Whether the device of a request is let in still, whenever it is asked. */
+  BooleanSupplier stays(Context ctx) {
+    return guard.stays(ctx);
   }
 
   /** The token of the session, for a page whose own is void. */

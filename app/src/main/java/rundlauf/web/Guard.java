@@ -3,12 +3,13 @@ package rundlauf.web;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -29,15 +30,26 @@ final class Guard {
       "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
           + " object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+  /** What a device that was not let in may ask for: the page that lets it in, and its style. */
+  static final String LET_IN = "/let-in";
+
+  private static final String STYLES = "/asset/";
+  private static final int LONGEST_NAME = 400;
+
   private final Sessions sessions;
+  private final Door door;
   private final String host;
+  private final Predicate<Context> here;
 
   /**
    * @param host the address that is listened on
+   * @param here whether a request comes from this machine itself
    */
-  Guard(Sessions sessions, String host) {
+  Guard(Sessions sessions, Door door, String host, Predicate<Context> here) {
     this.sessions = sessions;
-    this.host = host;
+    this.door = door;
+    this.host = host.toLowerCase(Locale.ROOT);
+    this.here = here;
   }
 
   void before(Context ctx) {
@@ -48,13 +60,66 @@ final class Guard {
     Sessions.Session session =
         Optional.ofNullable(ctx.cookie(COOKIE)).flatMap(sessions::read).orElseGet(() -> open(ctx));
     ctx.attribute(SESSION, session);
-    if (!isHere(ctx.ip()) && !session.paired()) {
-      throw Refused.at(Place.NOWHERE, "device-not-paired");
+    if (!isIn(ctx) && !isForAll(ctx.path())) {
+      turnAway(ctx);
+      return;
     }
     if (changes(ctx)) {
       requireOurPage(ctx);
       requireToken(ctx, session);
     }
+  }
+
+  private static boolean isForAll(String path) {
+    return path.equals(LET_IN) || path.startsWith(STYLES);
+  }
+
+  /** A page leads to where the device can be let in; anything else is refused. */
+  private static void turnAway(Context ctx) {
+    boolean page = String.valueOf(ctx.header("Accept")).contains("text/html");
+    if (!page || changes(ctx)) {
+      throw Refused.at(Place.NOWHERE, "device-not-paired");
+    }
+    ctx.redirect(LET_IN, HttpStatus.SEE_OTHER);
+    ctx.skipRemainingHandlers();
+  }
+
+  /** Whether this request may see what is kept: from this machine, or from a device let in. */
+  boolean isIn(Context ctx) {
+    return stays(ctx).getAsBoolean();
+  }
+
+  /** Whether the device of a request is let in still, whenever it is asked. */
+  BooleanSupplier stays(Context ctx) {
+    Sessions.Session session = ctx.attribute(SESSION);
+    boolean fromHere = here.test(ctx);
+    return () -> fromHere || (session != null && door.isIn(session));
+  }
+
+  /** Whether it comes from this machine itself. */
+  boolean isHere(Context ctx) {
+    return here.test(ctx);
+  }
+
+  /**
+   * @throws Refused when the request comes from another machine
+   */
+  void requireHere(Context ctx) {
+    if (!here.test(ctx)) {
+      throw Refused.at(Place.NOWHERE, "devices-not-here");
+    }
+  }
+
+  /**
+   * Lets the device of a request in, with a session of its own.
+   *
+   * @throws Refused when the code is not the one that is good now
+   */
+  void letIn(Context ctx, String code) {
+    Sessions.Session fresh = sessions.open(true);
+    String agent = String.valueOf(ctx.userAgent());
+    door.letIn(code, fresh, agent.substring(0, Math.min(LONGEST_NAME, agent.length())));
+    setCookie(ctx, fresh);
   }
 
   private Sessions.Session open(Context ctx) {
@@ -113,12 +178,19 @@ final class Guard {
     }
   }
 
-  /** Whether an address is this machine's own. */
-  static boolean isHere(String ip) {
-    try {
-      return InetAddress.getByName(ip.replaceAll("[\\[\\]]", "")).isLoopbackAddress();
-    } catch (UnknownHostException unreadable) {
-      return false;
-    }
+  /** Whether a request comes from this machine itself, and is not handed on for another. */
+  static boolean fromHere(Context ctx) {
+    boolean handedOn = ctx.header("Forwarded") != null || ctx.header("X-Forwarded-For") != null;
+    return !handedOn && fromHere(ctx.req().getRemoteAddr(), ctx.req().getLocalAddr());
+  }
+
+  /**
+   * Whoever speaks to one of our addresses from that same address is on this machine.
+   *
+   * @param remote the address that it comes from
+   * @param local the address that it came to
+   */
+  static boolean fromHere(String remote, String local) {
+    return Addresses.isLoopback(remote) || remote.equals(local);
   }
 }

@@ -21,7 +21,8 @@ final class Refusals {
   private static final List<String> NOT_THERE =
       List.of("bench-not-there", "trial-not-kept-there", "page-not-there", "part-not-there");
   private static final List<String> NOT_ALLOWED =
-      List.of("device-not-paired", "host-not-ours", "page-not-ours", "token-stale");
+      List.of(
+          "device-not-paired", "host-not-ours", "page-not-ours", "token-stale", "devices-not-here");
 
   private Refusals() {}
 

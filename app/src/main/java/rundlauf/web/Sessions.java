@@ -38,17 +38,21 @@ final class Sessions {
    * A session.
    *
    * @param word what stands in the cookie
+   * @param id tells it from all others
+   * @param ends when it does
    * @param paired whether its device was let in from outside this machine
    */
-  record Session(String word, boolean paired) {}
+  record Session(String word, String id, Instant ends, boolean paired) {}
 
   /** A fresh one. */
   Session open(boolean paired) {
     byte[] id = new byte[RANDOM_BYTES];
     random.nextBytes(id);
-    String ends = Long.toString(clock.instant().plus(LASTS).getEpochSecond());
-    String said = HexFormat.of().formatHex(id) + "." + ends + "." + (paired ? "p" : "l");
-    return new Session(said + "." + sign("session " + said), paired);
+    long ends = clock.instant().plus(LASTS).getEpochSecond();
+    String name = HexFormat.of().formatHex(id);
+    String said = name + "." + ends + "." + (paired ? "p" : "l");
+    String word = said + "." + sign("session " + said);
+    return new Session(word, name, Instant.ofEpochSecond(ends), paired);
   }
 
   /** The session of a cookie; empty when it is not one of ours or has ended. */
@@ -61,8 +65,10 @@ final class Sessions {
     if (!same(sign("session " + said), parts[3])) {
       return Optional.empty();
     }
-    boolean ended = Instant.ofEpochSecond(Long.parseLong(parts[1])).isBefore(clock.instant());
-    return ended ? Optional.empty() : Optional.of(new Session(word, parts[2].equals("p")));
+    Instant ends = Instant.ofEpochSecond(Long.parseLong(parts[1]));
+    return ends.isBefore(clock.instant())
+        ? Optional.empty()
+        : Optional.of(new Session(word, parts[0], ends, parts[2].equals("p")));
   }
 
   /** What a change made in this session must carry. */

@@ -5,18 +5,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.BooleanSupplier;
 import rundlauf.usecase.TrialName;
 
 /** Tells every device that has a sheet open when something was added to its trial. */
 final class SheetNews {
-  private final Map<TrialName, List<SseClient>> open = new ConcurrentHashMap<>();
+  private final Map<TrialName, List<Listener>> open = new ConcurrentHashMap<>();
 
-  /** Tells this device from now on, until it leaves. */
-  void listen(TrialName trial, int version, SseClient client) {
+  private record Listener(SseClient client, BooleanSupplier stays) {}
+
+  /**
+   * Tells this device from now on, until it leaves.
+   *
+   * @param stays whether it is let in still
+   */
+  void listen(TrialName trial, int version, SseClient client, BooleanSupplier stays) {
     client.keepAlive();
-    List<SseClient> listening = open.computeIfAbsent(trial, t -> new CopyOnWriteArrayList<>());
-    listening.add(client);
-    client.onClose(() -> listening.remove(client));
+    var listener = new Listener(client, stays);
+    List<Listener> listening = open.computeIfAbsent(trial, t -> new CopyOnWriteArrayList<>());
+    listening.add(listener);
+    client.onClose(() -> listening.remove(listener));
     client.sendEvent("changed", Integer.toString(version));
   }
 
@@ -26,8 +34,12 @@ final class SheetNews {
   }
 
   void changed(TrialName trial, int version) {
-    for (SseClient client : open.getOrDefault(trial, List.of())) {
-      client.sendEvent("changed", Integer.toString(version));
+    for (Listener listener : open.getOrDefault(trial, List.of())) {
+      if (listener.stays().getAsBoolean()) {
+        listener.client().sendEvent("changed", Integer.toString(version));
+      } else {
+        listener.client().close();
+      }
     }
   }
 }

@@ -84,7 +84,7 @@ final class SheetPages implements Group {
 
   private void listen(SseClient client) {
     TrialName trial = placed(client.ctx()).name();
-    news.listen(trial, cases.showSheet().version(trial), client);
+    news.listen(trial, cases.showSheet().version(trial), client, frame.stays(client.ctx()));
   }
 
   private void take(Context ctx) {

@@ -2,9 +2,11 @@ package rundlauf.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.function.Predicate;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -19,9 +21,11 @@ public final class Workbook {
   private static final long LARGEST_REQUEST = 65_000_000;
 
   private final Javalin server;
+  private final String host;
 
-  private Workbook(Javalin server) {
+  private Workbook(Javalin server, String host) {
     this.server = server;
+    this.host = host;
   }
 
   /**
@@ -33,17 +37,32 @@ public final class Workbook {
    * @throws Refused when it cannot listen there
    */
   public static Workbook start(Cases cases, String host, int port) {
-    var guard = new Guard(new Sessions(InstantSource.system()), host);
-    Javalin server = Javalin.create(config -> configure(config, cases, guard));
+    return start(cases, host, port, InstantSource.system(), Guard::fromHere);
+  }
+
+  /**
+   * Starts it.
+   *
+   * @param clock what time it is for sessions and codes
+   * @param here whether a request comes from this machine itself
+   */
+  static Workbook start(
+      Cases cases, String host, int port, InstantSource clock, Predicate<Context> here) {
+    var door = new Door(clock);
+    var guard = new Guard(new Sessions(clock), door, host, here);
+    var frame = new Frame(cases.shelf(), guard);
+    var devices = new DevicePages(frame, guard, door, host);
+    Javalin server = Javalin.create(config -> configure(config, cases, guard, frame, devices));
     try {
       server.start(host, port);
     } catch (JavalinBindException taken) {
       throw Refused.at(Place.NOWHERE, "port-taken", Arg.of(host + ":" + port));
     }
-    return new Workbook(server);
+    return new Workbook(server, host);
   }
 
-  private static void configure(JavalinConfig config, Cases cases, Guard guard) {
+  private static void configure(
+      JavalinConfig config, Cases cases, Guard guard, Frame pages, Group devices) {
     config.startup.showJavalinBanner = false;
     config.startup.startupWatcherEnabled = false;
     config.startup.showOldJavalinVersionWarning = false;
@@ -52,7 +71,7 @@ public final class Workbook {
     config.routes.before(guard::before);
     Refusals.on(config.routes, cases.faults());
     config.routes.get("/asset/{name}", AssetPages::give);
-    var pages = new Frame(cases.shelf(), guard);
+    devices.on(config.routes);
     for (Group group : groups(cases, pages)) {
       group.on(config.routes);
     }
@@ -71,9 +90,14 @@ public final class Workbook {
         new MethodPages(frame));
   }
 
-  /** The port that is listened on. */
-  public int port() {
-    return server.port();
+  /** What a browser on this machine opens. */
+  public String address() {
+    return Addresses.here(host, server.port());
+  }
+
+  /** Whether other devices can reach it. */
+  public boolean isWide() {
+    return !Addresses.isLoopback(host);
   }
 
   /** Ends it; requests that are being answered are answered. */

@@ -12,6 +12,7 @@
   let waiting = await queue.all(name);
   let acknowledged = [];
   let reached = true;
+  let out = false;
   let sending = false;
   let refreshing = false;
   let stale = false;
@@ -98,7 +99,8 @@
   const banner = () => {
     const box = at("banner");
     const count = unsent().length;
-    const text = reached ? "" : fill(queue.durable ? words.away : words.awayUnkept, count);
+    const text = reached ? "" : fill(out ? words.out : queue.durable ? words.away : words.awayUnkept, count);
+    at("let-in").hidden = reached || !out;
     if (box.textContent !== text) box.textContent = text;
     box.hidden = reached;
     at("waiting").textContent = count === 0 ? "" : fill(words.waiting, count);
@@ -160,9 +162,12 @@
     }
   };
 
-  // After a new start of the bench the page's token is void; a fresh one is had for the asking.
+  // After a new start of the bench the page's token is void; a fresh one is had for the asking,
+  // save by a device that is not let in, or no longer.
   const freshToken = async () => {
     const answer = await fetch("/token", { credentials: "same-origin", headers: { Accept: "application/json" } });
+    out = answer.status === 403;
+    if (!answer.ok) throw new Error(String(answer.status));
     token().content = (await answer.json()).token;
   };
 

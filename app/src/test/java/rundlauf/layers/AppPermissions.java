@@ -44,6 +44,7 @@ final class AppPermissions {
     homes.put("org.eclipse.jetty..", List.of("rundlauf.web.."));
     homes.put("jakarta.servlet..", List.of("rundlauf.web.."));
     homes.put("org.commonmark..", List.of("rundlauf.render.."));
+    homes.put("com.google.zxing..", List.of("rundlauf.render.."));
     homes.put("java.net..", List.of("rundlauf", "rundlauf.web..", "rundlauf.devices.."));
     for (String library :
         List.of(

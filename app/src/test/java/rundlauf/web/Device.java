@@ -96,6 +96,13 @@ public final class Device implements AutoCloseable {
     driver.get(address);
   }
 
+  /** Has a cookie of a page's, as its answer would have set it. */
+  public void cookie(String address, String name, String value) {
+    driver.executeCdpCommand(
+        "Network.setCookie",
+        Map.of("url", address, "name", name, "value", value, "httpOnly", true));
+  }
+
   /** Cuts the device off from everything, or joins it again. */
   public void cutOff(boolean cut) {
     driver.executeCdpCommand("Network.enable", Map.of());

@@ -19,7 +19,7 @@ public final class SheetWords {
   public static String of(Wording words) {
     Map<String, String> said = new LinkedHashMap<>();
     for (String name :
-        List.of("count", "beyond", "away", "away-unkept", "waiting", "anew", "leave")) {
+        List.of("count", "beyond", "away", "away-unkept", "out", "waiting", "anew", "leave")) {
       said.put(camel(name), words.pattern("sheet-script-" + name));
     }
     try {
