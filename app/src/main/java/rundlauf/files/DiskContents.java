@@ -8,8 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileTime;
-import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -26,8 +25,11 @@ import rundlauf.usecase.ContentsTarget;
 
 /** Benches and packages on a disk: folders, and archives of them. */
 public final class DiskContents implements ContentsSource, ContentsTarget {
-  /** The oldest time that an archive can hold: no archive tells when it was made. */
-  private static final FileTime NO_TIME = FileTime.from(Instant.parse("1980-01-01T00:00:00Z"));
+  /**
+   * On the oldest day that an archive can hold: no archive tells when it was made. Noon and without
+   * a zone: midnight itself would be written with the zone of the machine.
+   */
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 12, 0);
 
   /** Bytes of all files together. Our choice: some recordings, many photos. */
   private static final long MOST_BYTES = 400_000_000;
@@ -144,7 +146,7 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
     try (ZipOutputStream zip = new ZipOutputStream(out)) {
       for (String path : contents.paths()) {
         ZipEntry entry = new ZipEntry(path);
-        entry.setLastModifiedTime(NO_TIME);
+        entry.setTimeLocal(NO_TIME);
         zip.putNextEntry(entry);
         zip.write(contents.find(path).orElseThrow());
         zip.closeEntry();

@@ -44,6 +44,7 @@ public final class KeepContents {
     List<ImportedTrial> trials =
         bench.trials().stream().map(t -> ImportedTrial.of(bench.name(), t, documents)).toList();
     requireNamed(contents, bench.trials(), trials);
+    trials.forEach(trial -> requireWhole(contents, trial));
     look(bench.name(), document, trials);
     benches.keepBench(bench.name(), document);
     trials.forEach(trial -> keep(contents, trial));
@@ -61,6 +62,24 @@ public final class KeepContents {
     }
     for (String path : left) {
       throw Refused.at(new Place(path, 0, 0, ""), "import-file-unnamed", Arg.typed(path));
+    }
+  }
+
+  /** Refuses a trial that names a file that is not there, or gives two rows one id. */
+  private static void requireWhole(BenchContents contents, ImportedTrial trial) {
+    for (String path : trial.files()) {
+      if (contents.find(path).isEmpty()) {
+        Place place = new Place(StoredBench.path(trial.name().trial()), 0, 0, "");
+        throw Refused.at(place, "file-missing", Arg.typed(path));
+      }
+    }
+    Set<String> keys = new LinkedHashSet<>();
+    for (ImportedTrial.Row row : trial.rows()) {
+      if (!keys.add(row.reading().key())) {
+        Place place =
+            new Place(trial.table().orElse(StoredBench.path(trial.name().trial())), 0, 0, "id");
+        throw Refused.at(place, "import-reading-twice", Arg.typed(row.reading().key()));
+      }
     }
   }
 
@@ -105,16 +124,8 @@ public final class KeepContents {
       row.struck().ifPresent(why -> benches.strike(trial.name(), row.reading().key(), why));
     }
     for (String path : trial.files()) {
-      byte[] content =
-          contents
-              .find(path)
-              .orElseThrow(
-                  () ->
-                      Refused.at(
-                          new Place(StoredBench.path(trial.name().trial()), 0, 0, ""),
-                          "file-missing",
-                          Arg.typed(path)));
-      attachments.attach(trial.name(), path.substring(path.lastIndexOf('/') + 1), content);
+      String name = path.substring(StoredBench.folder(trial.name().trial()).length());
+      attachments.attach(trial.name(), name, contents.find(path).orElseThrow());
     }
     keepAsImported(contents, trial);
   }

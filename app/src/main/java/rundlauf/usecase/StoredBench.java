@@ -130,7 +130,8 @@ public final class StoredBench {
     return path.substring(0, path.lastIndexOf('.')) + ".csv";
   }
 
-  private static String folder(String trial) {
+  /** Where a trial's files lie, ending in {@code /}. */
+  static String folder(String trial) {
     String path = path(trial);
     return path.substring(0, path.lastIndexOf('/') + 1);
   }

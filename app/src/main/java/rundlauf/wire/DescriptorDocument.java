@@ -93,7 +93,11 @@ public final class DescriptorDocument {
     node.put("bytes", resource.bytes());
     node.put("hash", resource.hash());
     if (table) {
-      node.putObject("dialect").put("delimiter", resource.delimiter()).put("commentChar", "#");
+      ObjectNode dialect = node.putObject("dialect");
+      dialect.put("delimiter", resource.delimiter());
+      dialect.put("doubleQuote", true);
+      dialect.put("skipInitialSpace", true);
+      dialect.put("commentChar", "#");
       ArrayNode fields = node.putObject("schema").putArray("fields");
       resource.fields().forEach(field -> fields.add(field(field)));
     }
