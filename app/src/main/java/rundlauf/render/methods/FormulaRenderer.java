@@ -11,6 +11,9 @@ import org.commonmark.renderer.html.HtmlWriter;
 
 /** Writes formulas as MathML, and what else stands as code as it is. */
 final class FormulaRenderer implements NodeRenderer {
+  /** Characters that fit on the narrowest page; longer ones may scroll, by keyboard too. */
+  private static final int NARROW = 24;
+
   private final HtmlWriter html;
 
   FormulaRenderer(HtmlNodeRendererContext context) {
@@ -33,7 +36,8 @@ final class FormulaRenderer implements NodeRenderer {
 
   private void inline(String code) {
     if (Formula.is(code)) {
-      html.raw("<span class=\"formula\">" + Formula.mathMl(code, false) + "</span>");
+      String reached = code.length() > NARROW ? " tabindex=\"0\"" : "";
+      html.raw("<span class=\"formula\"" + reached + ">" + Formula.mathMl(code, false) + "</span>");
     } else {
       html.tag("code");
       html.text(code);
@@ -41,13 +45,17 @@ final class FormulaRenderer implements NodeRenderer {
     }
   }
 
-  /** Each line is a formula of its own. */
+  /** Each line has formulas of its own, far apart where there are several. */
   private void block(String lines) {
     html.line();
     html.tag("div", Map.of("class", "formulas", "tabindex", "0"));
     for (String line : lines.split("\n", -1)) {
       if (!line.isBlank()) {
-        html.raw(Formula.mathMl(line, true));
+        html.tag("p");
+        for (String formula : line.strip().split("\\s{2,}+(?!=)", -1)) {
+          html.raw(Formula.mathMl(formula, true));
+        }
+        html.tag("/p");
       }
     }
     html.tag("/div");

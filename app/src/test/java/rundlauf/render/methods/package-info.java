@@ -1,0 +1,5 @@
+/** Method pages and their formulas. */
+@NullMarked
+package rundlauf.render.methods;
+
+import org.jspecify.annotations.NullMarked;
