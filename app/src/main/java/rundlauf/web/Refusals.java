@@ -55,7 +55,9 @@ final class Refusals {
   }
 
   private static void fault(Context ctx, Exception fault, Consumer<Throwable> faults) {
-    faults.accept(fault);
+    if (!Thread.currentThread().isInterrupted()) { // else the workbook is being stopped
+      faults.accept(fault);
+    }
     String kind = fault.getClass().getSimpleName();
     say(ctx, Refused.at(Place.NOWHERE, "fault-page", Arg.of(kind)), 500);
   }

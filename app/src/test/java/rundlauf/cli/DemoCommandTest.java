@@ -99,7 +99,7 @@ class DemoCommandTest {
     demo.interrupt();
     assertThat(status.get()).isEqualTo(4);
     String kept = out.toString(StandardCharsets.UTF_8).replaceFirst("(?s).* kept in ", "");
-    clear(Path.of(kept.strip().replaceFirst("[.]$", "")).getParent());
+    clear(Path.of(kept.strip().replaceFirst("/workbook[.]db[.]$", "")));
   }
 
   @Test
