@@ -78,7 +78,8 @@ final class Scenes {
     double my = y + 52 * Math.sin(angle);
     svg.line("d-mark", x + 36 * Math.cos(angle), y + 36 * Math.sin(angle), mx, my);
     svg.circle("d-dot", mx, my, 5);
-    arc(x, y, angle % (2 * Math.PI));
+    double part = angle % (2 * Math.PI);
+    arc(x, y, angle > 0 && part < 0.05 ? 2 * Math.PI - 0.05 : part); // a whole turn, nearly drawn
     svg.text("middle", x, 168, word("from-above"));
     svg.text("middle", x, 22, word("running"));
   }
