@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rundlauf.Ran;
+import rundlauf.docs.Schemas;
 
 /** Packages by their commands: published, recomputed, imported, exported. */
 class PackageCommandsTest {
@@ -49,6 +51,18 @@ class PackageCommandsTest {
       }
     }
     return files;
+  }
+
+  @Test
+  void whatIsWrittenKeepsToItsSchemas() throws IOException {
+    Path made = once.resolve("out/package");
+    JsonNode figures = JSON.readTree(made.resolve("figures.json").toFile());
+    assertThat(Schemas.complaints("package-figures.json", figures)).isEmpty();
+    JsonNode descriptor = JSON.readTree(made.resolve("datapackage.json").toFile());
+    assertThat(Schemas.complaints("package-descriptor.json", descriptor)).isEmpty();
+    Ran ran = Ran.of("recompute", "--json", made.toString());
+    assertThat(Schemas.complaints("recomputed.json", JSON.readTree(ran.out()))).isEmpty();
+    assertThat(JSON.readTree(ran.out()).path("figures").asInt()).isGreaterThan(700);
   }
 
   /** A package to spoil. */
@@ -166,7 +180,7 @@ class PackageCommandsTest {
     assertThat(tables).isEqualTo(3);
   }
 
-  private static java.util.List<?> complaints(String schema, JsonNode document) throws IOException {
+  private static List<?> complaints(String schema, JsonNode document) throws IOException {
     String text = Files.readString(Path.of("../cases/package").resolve(schema));
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_4)
         .getSchema(text)
