@@ -1,36 +1,18 @@
 package rundlauf.render;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
-import java.io.File;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.logging.Level;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import rundlauf.Chromium;
 
 /** A headless browser without network, for looking at a page as its reader would. */
 final class Browser implements AutoCloseable {
-  private static final List<String> FLAGS =
-      List.of(
-          "--headless=new",
-          "--no-sandbox",
-          "--disable-gpu",
-          "--disable-quic",
-          "--no-first-run",
-          "--disable-background-networking",
-          "--disable-component-update",
-          "--disable-sync",
-          "--disable-dev-shm-usage");
-
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -38,19 +20,7 @@ final class Browser implements AutoCloseable {
   }
 
   static Browser open(Path profile) {
-    var logs = new LoggingPreferences();
-    logs.enable(LogType.BROWSER, Level.ALL);
-    logs.enable(LogType.PERFORMANCE, Level.ALL);
-    var options = new ChromeOptions();
-    options.setBinary("/usr/bin/chromium");
-    options.addArguments(FLAGS);
-    options.addArguments("--user-data-dir=" + profile);
-    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
-    var service =
-        new ChromeDriverService.Builder()
-            .usingDriverExecutable(new File("/usr/bin/chromedriver"))
-            .build();
-    var driver = new ChromeDriver(service, options);
+    ChromeDriver driver = Chromium.start(profile, LogType.PERFORMANCE);
     driver.executeCdpCommand("Network.enable", Map.of());
     driver.executeCdpCommand(
         "Network.emulateNetworkConditions",
@@ -104,9 +74,7 @@ final class Browser implements AutoCloseable {
 
   /** Everything the page has put on the console since it was last asked. */
   List<String> console() {
-    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
-        .map(LogEntry::getMessage)
-        .toList();
+    return Chromium.console(driver);
   }
 
   /** What went over the wire since it was last asked: file, data and browser pages are not. */
@@ -120,12 +88,7 @@ final class Browser implements AutoCloseable {
 
   /** What axe finds against WCAG 2.2 A and AA and its own best practices. */
   List<String> accessibilityFaults() {
-    return new AxeBuilder().analyze(driver).getViolations().stream().map(Browser::fault).toList();
-  }
-
-  private static String fault(Rule rule) {
-    String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
-    return rule.getId() + ": " + rule.getHelp() + " at " + where;
+    return Chromium.accessibilityFaults(driver);
   }
 
   @Override

@@ -1,8 +1,5 @@
 package rundlauf.web;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
-import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -13,20 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
-import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.NoSuchElementException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.logging.LogEntry;
-import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import rundlauf.Chromium;
 
 /** A device that has the workbook open: a real browser of a phone's or a desk's width. */
 public final class Device implements AutoCloseable {
@@ -40,18 +32,6 @@ public final class Device implements AutoCloseable {
   public static final int ZOOMED = 320;
 
   private static final Duration PATIENCE = Duration.ofSeconds(20);
-  private static final List<String> FLAGS =
-      List.of(
-          "--headless=new",
-          "--no-sandbox",
-          "--disable-gpu",
-          "--disable-quic",
-          "--no-first-run",
-          "--disable-background-networking",
-          "--disable-component-update",
-          "--disable-sync",
-          "--disable-dev-shm-usage");
-
   private final ChromeDriver driver;
 
   private Device(ChromeDriver driver) {
@@ -64,18 +44,7 @@ public final class Device implements AutoCloseable {
    * @param profile its folder, which outlives it
    */
   public static Device open(Path profile) {
-    var logs = new LoggingPreferences();
-    logs.enable(LogType.BROWSER, Level.ALL);
-    var options = new ChromeOptions();
-    options.setBinary("/usr/bin/chromium");
-    options.addArguments(FLAGS);
-    options.addArguments("--user-data-dir=" + profile);
-    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
-    var service =
-        new ChromeDriverService.Builder()
-            .usingDriverExecutable(new File("/usr/bin/chromedriver"))
-            .build();
-    return new Device(new ChromeDriver(service, options)).sized(PHONE, false);
+    return new Device(Chromium.start(profile)).sized(PHONE, false);
   }
 
   /** Of another width, by day or by night. */
@@ -166,27 +135,17 @@ public final class Device implements AutoCloseable {
 
   /** What axe finds against WCAG 2.2 A and AA and its own best practices. */
   public List<String> accessibilityFaults() {
-    return new AxeBuilder().analyze(driver).getViolations().stream().map(Device::fault).toList();
+    return Chromium.accessibilityFaults(driver);
   }
 
   /** What axe finds against one of its rules alone. */
   public List<String> accessibilityFaults(String rule) {
-    return new AxeBuilder()
-        .withOnlyRules(List.of(rule)).analyze(driver).getViolations().stream()
-            .map(Device::fault)
-            .toList();
-  }
-
-  private static String fault(Rule rule) {
-    String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
-    return rule.getId() + ": " + rule.getHelp() + " at " + where;
+    return Chromium.accessibilityFaults(driver, rule);
   }
 
   /** Everything the page has put on the console since it was last asked. */
   public List<String> console() {
-    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
-        .map(LogEntry::getMessage)
-        .toList();
+    return Chromium.console(driver);
   }
 
   /** The whole page as a picture. */
