@@ -64,7 +64,7 @@ class SheetLooksTest {
     assertThat(device.all("#drawing svg title")).hasSize(1);
     for (int width : new int[] {Device.PHONE, Device.DESK, Device.ZOOMED}) {
       device.sized(width, width == Device.DESK);
-      assertThat(device.fits()).as(kind + " at " + width).isTrue();
+      device.await(kind + " fitting " + width, device::fits);
       assertThat(device.accessibilityFaults()).as(kind + " at " + width).isEmpty();
       device.shot(SHOTS.resolve(kind + "-" + width + ".png"));
     }
@@ -86,7 +86,7 @@ class SheetLooksTest {
     device.type(Keys.ESCAPE);
     for (int width : new int[] {Device.PHONE, Device.DESK, Device.ZOOMED}) {
       device.sized(width, width == Device.DESK);
-      assertThat(device.fits()).isTrue();
+      device.await("a taken sheet fitting " + width, device::fits); // its plot follows
       assertThat(device.accessibilityFaults()).isEmpty();
       device.shot(SHOTS.resolve("taken-" + width + ".png"));
     }
