@@ -13,6 +13,7 @@ import rundlauf.render.Sentences;
 import rundlauf.store.Store;
 import rundlauf.usecase.AttachPhoto;
 import rundlauf.usecase.AttachmentStore;
+import rundlauf.usecase.BackUpStore;
 import rundlauf.usecase.BenchOutput;
 import rundlauf.usecase.BenchStore;
 import rundlauf.usecase.Documents;
@@ -96,7 +97,8 @@ public final class MainServing implements Serving {
         new SayHead(benches, stored, documents),
         new RestoreEdition(benches, stored, documents),
         new BenchOutput(results, MainStore.export(store), HtmlReport::write),
-        new ImportBench(new DiskContents(), MainStore.keep(store)));
+        new ImportBench(new DiskContents(), MainStore.keep(store)),
+        new BackUpStore(benches));
   }
 
   private static Running running(Store store, Workbook workbook) {

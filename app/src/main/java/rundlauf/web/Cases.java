@@ -3,6 +3,7 @@ package rundlauf.web;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import rundlauf.usecase.AttachPhoto;
+import rundlauf.usecase.BackUpStore;
 import rundlauf.usecase.BenchOutput;
 import rundlauf.usecase.ImportBench;
 import rundlauf.usecase.KeptResults;
@@ -47,4 +48,5 @@ public record Cases(
     SayHead sayHead,
     RestoreEdition restoreEdition,
     BenchOutput benchOutput,
-    ImportBench importBench) {}
+    ImportBench importBench,
+    BackUpStore backUpStore) {}

@@ -29,16 +29,29 @@ final class PublishPages implements Group {
     routes.get("/bench/{bench}/report.html", this::report);
     routes.get("/bench/{bench}/package.zip", this::zip);
     routes.post("/package", this::take);
+    routes.post("/bench/{bench}/copy", this::copy);
   }
 
   private void page(Context ctx) {
+    page(ctx, "");
+  }
+
+  /**
+   * @param copy where a copy of the store was just made; empty text where none was
+   */
+  private void page(Context ctx, String copy) {
     int number = Frame.number(ctx, "bench");
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
     String title = words.word("workbook-page-publish");
     given.put("shell", frame.of(ctx, number, title, "[]", words));
     given.put("base", "/bench/" + number);
+    given.put("copy", copy);
     ctx.html(Pages.of("publish", given));
+  }
+
+  private void copy(Context ctx) {
+    page(ctx, cases.backUpStore().backUp());
   }
 
   /** The report's own page lets its own script and style run, and nothing else. */
