@@ -78,7 +78,7 @@ public final class MainServing implements Serving {
         new Shelf(benches),
         new MakeBench(benches, documents),
         results,
-        new ShowTrial(benches, attachments, results),
+        new ShowTrial(benches, attachments, stored, results),
         new TrialDocument(
             stored,
             results,
@@ -86,7 +86,7 @@ public final class MainServing implements Serving {
             reduced -> ResultDocument.of(reduced, Sentences::text),
             CommandLines.VERSION),
         new StartTrial(benches, stored, documents, results),
-        new ShowSheet(benches, attachments, stored, results),
+        new ShowSheet(benches, attachments, stored, documents, results),
         new TakeReading(benches, stored, InstantSource.system()),
         new StrikeReading(benches),
         new SayConditions(benches, stored, documents, results),

@@ -132,7 +132,7 @@ public final class KeepContents {
 
   /** Comments, quotes and spacing are no reading, and yet they were typed. */
   private void keepAsImported(BenchContents contents, ImportedTrial trial) {
-    BenchContents then = stored.texts(trial.name().bench());
+    BenchContents then = stored.alone(trial.name());
     List<String> own = new ArrayList<>(List.of(StoredBench.path(trial.name().trial())));
     trial.table().ifPresent(own::add);
     for (String path : own) {

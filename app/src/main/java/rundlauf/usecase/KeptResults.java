@@ -9,9 +9,6 @@ import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.planning.JobOutcome;
 import rundlauf.planning.Planning;
-import rundlauf.quantity.Arg;
-import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
 import rundlauf.readings.Unfinished;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Outcome;
@@ -50,32 +47,21 @@ public final class KeptResults {
 
   /** What became of one trial. */
   public Outcome outcome(TrialName trial) {
-    return outcome(stored.texts(trial.bench()), trial);
+    return outcome(stored.alone(trial), trial);
   }
 
-  /** What would become of a trial if the bench stood so. */
-  Outcome outcome(BenchContents texts, TrialName trial) {
-    Bench bench = bench(texts);
-    return outcome(texts, bench, find(bench, trial));
-  }
-
-  /**
-   * A trial of a bench by its name.
-   *
-   * @throws Refused when the bench has none of that name
-   */
-  public static Trial find(Bench bench, TrialName trial) {
-    String path = StoredBench.path(trial.trial());
-    return bench.trials().stream()
-        .filter(t -> t.file().equals(path))
-        .findFirst()
-        .orElseThrow(
-            () -> Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(trial.trial())));
+  /** What would become of a trial if its files stood so. */
+  Outcome outcome(BenchContents alone, TrialName trial) {
+    Trial read = documents.trial(alone, StoredBench.path(trial.trial()));
+    return outcome(alone, stored.bare(alone), read);
   }
 
   /** Every trial that is taken far enough reduced, and the setups compared. */
   public BenchResults results(String name) {
-    BenchContents texts = stored.texts(name);
+    return results(stored.texts(name));
+  }
+
+  private BenchResults results(BenchContents texts) {
     return results.get(
         texts,
         () -> {
@@ -94,12 +80,12 @@ public final class KeptResults {
   public List<JobOutcome> plans(String name) {
     BenchContents texts = stored.texts(name);
     return plans.get(
-        texts, () -> new PlanBench(work).plan(results(name), Draws.DEFAULT, Planning.STATES));
+        texts, () -> new PlanBench(work).plan(results(texts), Draws.DEFAULT, Planning.STATES));
   }
 
   /** A trial depends on its two files and the bench's document, and on nothing else. */
-  private Outcome outcome(BenchContents texts, Bench bench, Trial trial) {
-    String table = trial.file().substring(0, trial.file().lastIndexOf('.')) + ".csv";
+  Outcome outcome(BenchContents texts, Bench bench, Trial trial) {
+    String table = StoredBench.table(trial.file().substring(BenchContents.TRIALS.length()));
     List<String> key =
         List.of(
             trial.file(),

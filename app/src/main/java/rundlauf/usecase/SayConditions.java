@@ -27,7 +27,7 @@ public final class SayConditions {
     String path = StoredBench.path(trial.trial());
     String text =
         documents.write(TypedFields.into(documents.read(stored.document(trial), path), typed));
-    heads.look(stored.texts(trial, text, benches.readings(trial)), trial);
+    heads.look(stored.alone(trial, text, benches.readings(trial)), trial);
     return benches.keepTrial(trial, text);
   }
 }

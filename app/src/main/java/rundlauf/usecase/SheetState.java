@@ -7,7 +7,6 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
-import rundlauf.guide.Step;
 import rundlauf.quantity.Refused;
 import rundlauf.readings.RunoutReader;
 import rundlauf.readings.RunoutReadings;
@@ -21,12 +20,12 @@ import rundlauf.report.Outcome;
  *
  * @param begun when its first edition was kept
  * @param version rises with everything that is added to the trial
+ * @param bench without its trials
  * @param document its newest edition
  * @param readings all, also those that were struck out
  * @param outcome what they tell
  * @param earlier what their beginning tells, where the whole tells nothing yet
  * @param guidance what comes next
- * @param ahead the steps that follow if each is answered, the next one first
  */
 public record SheetState(
     Instant begun,
@@ -38,12 +37,10 @@ public record SheetState(
     List<Kept.Attachment> attachments,
     Outcome outcome,
     Optional<Earlier> earlier,
-    Guidance guidance,
-    List<Step> ahead) {
+    Guidance guidance) {
   public SheetState {
     readings = List.copyOf(readings);
     attachments = List.copyOf(attachments);
-    ahead = List.copyOf(ahead);
   }
 
   /** What the first {@code count} readings tell. */

@@ -6,9 +6,6 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
 import rundlauf.guide.Guide;
-import rundlauf.quantity.Arg;
-import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
 import rundlauf.readings.Unfinished;
 import rundlauf.reduce.Reduced;
 import rundlauf.report.Outcome;
@@ -21,13 +18,19 @@ public final class ShowSheet {
   private final BenchStore benches;
   private final AttachmentStore attachments;
   private final StoredBench stored;
+  private final Documents documents;
   private final KeptResults results;
 
   public ShowSheet(
-      BenchStore benches, AttachmentStore attachments, StoredBench stored, KeptResults results) {
+      BenchStore benches,
+      AttachmentStore attachments,
+      StoredBench stored,
+      Documents documents,
+      KeptResults results) {
     this.benches = benches;
     this.attachments = attachments;
     this.stored = stored;
+    this.documents = documents;
     this.results = results;
   }
 
@@ -40,17 +43,17 @@ public final class ShowSheet {
     List<Kept.Edition> editions = benches.editions(name);
     List<Kept.Reading> readings = benches.readings(name);
     List<Kept.Attachment> attached = attachments.attachments(name);
-    String document = document(name, editions);
-    BenchContents texts = stored.texts(name, document, readings); // all of it of one moment
-    Bench bench = results.bench(texts);
-    Trial trial = KeptResults.find(bench, name);
-    Outcome outcome = results.outcome(texts, name);
+    String document = StoredBench.newest(name, editions);
+    BenchContents alone = stored.alone(name, document, readings); // all of it of one moment
+    Bench bench = stored.bare(alone);
+    Trial trial = documents.trial(alone, StoredBench.path(name.trial()));
+    Outcome outcome = results.outcome(alone, bench, trial);
     Optional<SheetState.Earlier> earlier = earlier(name, document, readings, outcome);
     Optional<Reduced> soFar =
         outcome instanceof Outcome.Figures figures
             ? Optional.of(figures.reduced())
             : earlier.map(SheetState.Earlier::reduced);
-    Guidance guidance = Guide.next(trial, Optional.of(bench), soFar);
+    Guidance guidance = Guide.next(trial, soFar);
     return new SheetState(
         editions.get(0).at(),
         version(editions, readings, attached),
@@ -61,15 +64,7 @@ public final class ShowSheet {
         attached,
         outcome,
         earlier,
-        guidance,
-        StepsAhead.of(trial, bench, guidance));
-  }
-
-  private static String document(TrialName name, List<Kept.Edition> editions) {
-    if (editions.isEmpty()) {
-      throw Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(name.trial()));
-    }
-    return editions.get(editions.size() - 1).document();
+        guidance);
   }
 
   /** Rises with everything that is added to a trial. */
@@ -86,7 +81,7 @@ public final class ShowSheet {
     for (int count = readings.size() - 1;
         count > 0 && count >= readings.size() - MOST_BACK;
         count--) {
-      BenchContents then = stored.texts(name, document, readings.subList(0, count));
+      BenchContents then = stored.alone(name, document, readings.subList(0, count));
       if (results.outcome(then, name) instanceof Outcome.Figures figures) {
         return Optional.of(new SheetState.Earlier(count, figures.reduced()));
       }

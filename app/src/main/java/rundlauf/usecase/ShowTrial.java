@@ -8,17 +8,21 @@ import rundlauf.report.Outcome;
 public final class ShowTrial {
   private final BenchStore benches;
   private final AttachmentStore attachments;
+  private final StoredBench stored;
   private final KeptResults results;
 
-  public ShowTrial(BenchStore benches, AttachmentStore attachments, KeptResults results) {
+  public ShowTrial(
+      BenchStore benches, AttachmentStore attachments, StoredBench stored, KeptResults results) {
     this.benches = benches;
     this.attachments = attachments;
+    this.stored = stored;
     this.results = results;
   }
 
   /**
    * A trial.
    *
+   * @param bench without its trials
    * @param editions of its document, the oldest first
    * @param readings all, also those that were struck out
    */
@@ -41,12 +45,18 @@ public final class ShowTrial {
    * @throws rundlauf.quantity.Refused when its bench cannot be read
    */
   public Shown show(TrialName trial) {
+    BenchContents alone = stored.alone(trial);
     return new Shown(
-        results.bench(trial.bench()),
-        results.outcome(trial),
+        stored.bare(alone),
+        results.outcome(alone, trial),
         benches.editions(trial),
         benches.readings(trial),
         attachments.attachments(trial));
+  }
+
+  /** Its recordings and photos. */
+  public List<Kept.Attachment> attachments(TrialName trial) {
+    return attachments.attachments(trial);
   }
 
   /** The content of a recording or photo. */

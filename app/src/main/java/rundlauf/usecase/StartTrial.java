@@ -40,14 +40,11 @@ public final class StartTrial {
     Entry.Fields document = TypedFields.into(TypedFields.none(), fields);
     TrialName name = free(bench, slug(typed.getOrDefault("setup", "")) + "-" + slug(kind));
     String text = documents.write(document);
-    BenchContents without = stored.texts(name, text, List.of());
+    BenchContents without = stored.alone(name, text, List.of());
     Optional<Step> first =
-        Guide.next(
-                documents.trial(without, StoredBench.path(name.trial())),
-                Optional.of(documents.bench(stored.texts(bench))),
-                Optional.empty())
+        Guide.next(documents.trial(without, StoredBench.path(name.trial())), Optional.empty())
             .step();
-    heads.look(stored.texts(name, text, first.map(TrialHeads::asked).stream().toList()), name);
+    heads.look(stored.alone(name, text, first.map(TrialHeads::asked).stream().toList()), name);
     benches.keepTrial(name, text);
     return name;
   }

@@ -52,15 +52,17 @@ public final class StoredBench {
     return BenchContents.of(documents(bench));
   }
 
-  /** The same, as if one of its trials had this document and these readings. */
-  BenchContents texts(TrialName trial, String document, List<Kept.Reading> readings) {
-    Map<String, byte[]> own = new LinkedHashMap<>();
-    trial(own, trial.trial(), document, readings);
-    BenchContents texts = texts(trial.bench());
-    for (Map.Entry<String, byte[]> file : own.entrySet()) {
-      texts = texts.with(file.getKey(), file.getValue());
-    }
-    return texts;
+  /** The bench's document and the files of one of its trials: all that its figures come from. */
+  BenchContents alone(TrialName trial) {
+    return alone(trial, document(trial), benches.readings(trial));
+  }
+
+  /** The same, as if the trial had this document and these readings. */
+  BenchContents alone(TrialName trial, String document, List<Kept.Reading> readings) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(BenchContents.DOCUMENT, bytes(benchDocument(trial.bench())));
+    trial(files, trial.trial(), document, readings);
+    return BenchContents.of(files);
   }
 
   /**
@@ -69,17 +71,15 @@ public final class StoredBench {
    * @throws Refused when it cannot be read with these readings
    */
   void read(TrialName trial, List<Kept.Reading> readings) {
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(BenchContents.DOCUMENT, bytes(benchDocument(trial.bench())));
-    Bench bench = bare(BenchContents.of(files));
-    trial(files, trial.trial(), document(trial), readings);
-    Reduction.read(
-        documents.trial(BenchContents.of(files), path(trial.trial())), Optional.of(bench));
+    BenchContents alone = alone(trial, document(trial), readings);
+    Reduction.read(documents.trial(alone, path(trial.trial())), Optional.of(bare(alone)));
   }
 
-  /** A bench without its trials. */
-  private Bench bare(BenchContents document) {
-    return bare.get(document, () -> documents.bench(document));
+  /** A bench without its trials, as its document among these files tells it. */
+  Bench bare(BenchContents texts) {
+    byte[] document = texts.find(BenchContents.DOCUMENT).orElseThrow();
+    BenchContents only = BenchContents.of(Map.of(BenchContents.DOCUMENT, document));
+    return bare.get(only, () -> documents.bench(only));
   }
 
   private String benchDocument(String bench) {
@@ -99,9 +99,19 @@ public final class StoredBench {
     return files;
   }
 
-  /** The newest edition of a trial's document. */
+  /**
+   * The newest edition of a trial's document.
+   *
+   * @throws Refused when the trial is not kept
+   */
   String document(TrialName trial) {
-    List<Kept.Edition> editions = benches.editions(trial);
+    return newest(trial, benches.editions(trial));
+  }
+
+  static String newest(TrialName trial, List<Kept.Edition> editions) {
+    if (editions.isEmpty()) {
+      throw Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(trial.trial()));
+    }
     return editions.get(editions.size() - 1).document();
   }
 

@@ -7,6 +7,9 @@ import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
 import rundlauf.reduce.Reduced;
 
 /**
@@ -45,7 +48,7 @@ public final class TrialDocument {
   public String of(TrialName name) {
     BenchContents texts = stored.texts(name.bench());
     Bench bench = results.bench(texts);
-    Trial trial = KeptResults.find(bench, name);
+    Trial trial = find(bench, name);
     FigureKey key = key(texts, trial);
     Optional<String> known = figures.find(key);
     if (known.isPresent()) {
@@ -56,6 +59,15 @@ public final class TrialDocument {
     String document = write.apply(reduce.reduce(trial.file(), Draws.DEFAULT));
     figures.keep(key, document);
     return document;
+  }
+
+  private static Trial find(Bench bench, TrialName name) {
+    String path = StoredBench.path(name.trial());
+    return bench.trials().stream()
+        .filter(t -> t.file().equals(path))
+        .findFirst()
+        .orElseThrow(
+            () -> Refused.at(Place.NOWHERE, "trial-not-kept-there", Arg.typed(name.trial())));
   }
 
   /** Everything on the bench: an inspection of any trial may hold the spindle of this one. */

@@ -52,7 +52,6 @@ final class SheetViews {
         state.earlier().map(e -> new LivePart.Earlier(e.count(), e.reduced())),
         state.turnBegun(),
         state.guidance(),
-        state.ahead(),
         rows,
         photos(placed, state.attachments()));
   }

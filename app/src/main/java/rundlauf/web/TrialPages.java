@@ -130,7 +130,7 @@ final class TrialPages implements Group {
   private void attachment(Context ctx) {
     Shelf.Placed placed = placed(ctx);
     int number = Frame.number(ctx, "number");
-    List<Kept.Attachment> all = cases.showTrial().show(placed.name()).attachments();
+    List<Kept.Attachment> all = cases.showTrial().attachments(placed.name());
     if (number < 1 || number > all.size()) {
       throw Refused.at(Place.NOWHERE, "part-not-there");
     }

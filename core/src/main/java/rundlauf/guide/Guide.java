@@ -2,7 +2,6 @@ package rundlauf.guide;
 
 import java.util.List;
 import java.util.Optional;
-import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.readings.Intended;
 import rundlauf.readings.TrialKind;
@@ -10,29 +9,31 @@ import rundlauf.reduce.Reduced;
 
 /** Says what comes next in a trial that is being taken. */
 public final class Guide {
+  /** Our choice: two sweeps of a coarse dial, and the page stays small. */
+  private static final int MOST_AHEAD = 36;
+
   private Guide() {}
 
   /**
    * What a sheet says at this point.
    *
    * @param trial as typed so far
-   * @param bench that defines the names the trial uses
    * @param soFar its figures, where it bears any yet
-   * @return the first step that no row answers; rows off the plan and struck rows answer none
+   * @return the steps that no row answers; rows off the plan and struck rows answer none
    * @throws rundlauf.quantity.Refused when what was intended cannot be read
    */
-  public static Guidance next(Trial trial, Optional<Bench> bench, Optional<Reduced> soFar) {
+  public static Guidance next(Trial trial, Optional<Reduced> soFar) {
     TypedRows typed = TypedRows.of(trial);
     Plan plan = plan(trial, typed);
     Plan.Progress progress = plan.progress(typed.rows());
     boolean planned = !plan.steps().isEmpty();
     int done = planned ? progress.done() : typed.rows().size();
     return new Guidance(
-        progress.next(),
+        progress.open().stream().limit(MOST_AHEAD).toList(),
         plan.more(),
         done,
         planned ? plan.steps().size() : done,
-        progress.next().isPresent() ? Optional.empty() : Enough.of(soFar, typed.rows().size()),
+        progress.open().isEmpty() ? Enough.of(soFar, typed.rows().size()) : Optional.empty(),
         Unsaid.of(trial));
   }
 

@@ -3,7 +3,6 @@ package rundlauf.guide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The steps of a trial from its first reading to its last.
@@ -16,29 +15,34 @@ record Plan(List<Step> steps, Step more) {
     steps = List.copyOf(steps);
   }
 
-  /** The first step that no typed row answers, and how many are answered. */
+  /** The steps that no typed row answers, and how many are answered. */
   Progress progress(List<Map<String, String>> typed) {
     List<Map<String, String>> left = new ArrayList<>(typed);
-    Optional<Step> next = Optional.empty();
+    List<Step> open = new ArrayList<>();
     int done = 0;
     for (Step step : steps) {
       int row = answering(step, left);
       if (row >= 0) {
         left.remove(row);
         done++;
-      } else if (next.isEmpty()) {
-        next = Optional.of(step);
+      } else {
+        open.add(step);
       }
     }
-    return new Progress(next, done, left.size());
+    return new Progress(open, done, left.size());
   }
 
   /**
    * How far a plan is.
    *
+   * @param open the steps that no row answers, in the order they are taken
    * @param beside typed rows that answer no step
    */
-  record Progress(Optional<Step> next, int done, int beside) {}
+  record Progress(List<Step> open, int done, int beside) {
+    Progress {
+      open = List.copyOf(open);
+    }
+  }
 
   private static int answering(Step step, List<Map<String, String>> rows) {
     for (int i = 0; i < rows.size(); i++) {

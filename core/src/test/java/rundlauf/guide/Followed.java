@@ -23,7 +23,7 @@ final class Followed {
 
   /** What is said at this point. */
   Guidance guidance() {
-    return Guide.next(trial(document, table()), Optional.empty(), Optional.empty());
+    return Guide.next(trial(document, table()), Optional.empty());
   }
 
   Step next() {

@@ -50,7 +50,7 @@ public final class SheetDocument {
       }
     }
     ArrayNode steps = node.putArray("steps");
-    view.ahead().forEach(step -> steps.add(step(step)));
+    view.guidance().ahead().forEach(step -> steps.add(step(step)));
     node.set("more", step(view.guidance().more()));
     node.put("soFar", piece("live", Map.of("section", live)));
     node.put("kept", piece("rows", Map.of("view", view)));

@@ -3,7 +3,6 @@ package rundlauf.render.workbook;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.guide.Guidance;
-import rundlauf.guide.Step;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.report.LivePart;
 import rundlauf.report.Outcome;
@@ -16,7 +15,6 @@ import rundlauf.report.Outcome;
  * @param begun the turn that is being read, where it bears no figure yet
  * @param rows the readings, the latest first
  * @param photos addresses of the photos
- * @param ahead the steps that follow if each is answered, the next one first
  */
 public record SheetView(
     int version,
@@ -24,11 +22,9 @@ public record SheetView(
     Optional<LivePart.Earlier> earlier,
     Optional<RunoutReadings.Sweep> begun,
     Guidance guidance,
-    List<Step> ahead,
     List<Row> rows,
     List<String> photos) {
   public SheetView {
-    ahead = List.copyOf(ahead);
     rows = List.copyOf(rows);
     photos = List.copyOf(photos);
   }
