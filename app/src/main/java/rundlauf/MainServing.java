@@ -30,6 +30,7 @@ import rundlauf.usecase.Shelf;
 import rundlauf.usecase.ShowKit;
 import rundlauf.usecase.ShowSheet;
 import rundlauf.usecase.ShowTrial;
+import rundlauf.usecase.SpindleStanding;
 import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StoredBench;
 import rundlauf.usecase.StrikeReading;
@@ -72,12 +73,14 @@ public final class MainServing implements Serving {
     Documents documents = new TypedDocuments();
     var stored = new StoredBench(benches, attachments, documents);
     var results = new KeptResults(stored, documents, new Processors());
+    var standing = new SpindleStanding(benches, stored, documents, results);
     return new Cases(
         faults,
         () -> LocalDate.now(ZoneId.systemDefault()).toString(),
         new Shelf(benches),
         new MakeBench(benches, documents),
         results,
+        standing,
         new ShowTrial(benches, attachments, stored, results),
         new TrialDocument(
             stored,
@@ -86,7 +89,7 @@ public final class MainServing implements Serving {
             reduced -> ResultDocument.of(reduced, Sentences::text),
             CommandLines.VERSION),
         new StartTrial(benches, stored, documents, results),
-        new ShowSheet(benches, attachments, stored, documents, results),
+        new ShowSheet(benches, attachments, stored, documents, results, standing),
         new TakeReading(benches, stored, InstantSource.system()),
         new StrikeReading(benches),
         new SayConditions(benches, stored, documents, results),

@@ -8,7 +8,6 @@ import rundlauf.bench.Setup;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
-import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
@@ -27,22 +26,25 @@ final class Hold {
       return List.of();
     }
     String spindle = setup.get().spindle();
-    return Standing.of(inspections(bench, spindle, draws, work)) == Standing.HELD
-        ? List.of(Saying.of("spindle-held", spindle, Arg.of(spindle)))
-        : List.of();
+    Standing standing = Standing.of(ofSpindle(bench, spindle, inspections(bench, draws, work)));
+    return standing == Standing.HELD ? standing.cautions(spindle) : List.of();
   }
 
-  private static List<Inspection> inspections(Bench bench, String spindle, Draws draws, Work work) {
+  private static List<Inspection> inspections(Bench bench, Draws draws, Work work) {
     List<Inspection> all = new ArrayList<>();
     for (Trial trial : bench.trials()) {
       if (trial.kind().strip().equals(TrialKind.INSPECTION.word())
           && BenchOutcomes.outcome(trial, bench, draws, work) instanceof Outcome.Figures figures
-          && figures.reduced() instanceof Inspection inspection
-          && isOf(bench, inspection, spindle)) {
+          && figures.reduced() instanceof Inspection inspection) {
         all.add(inspection);
       }
     }
     return all;
+  }
+
+  /** Those that were taken on any setup of one spindle. */
+  static List<Inspection> ofSpindle(Bench bench, String spindle, List<Inspection> inspections) {
+    return inspections.stream().filter(one -> isOf(bench, one, spindle)).toList();
   }
 
   private static boolean isOf(Bench bench, Inspection inspection, String spindle) {

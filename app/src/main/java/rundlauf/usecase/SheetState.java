@@ -8,6 +8,7 @@ import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.guide.Guidance;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
 import rundlauf.readings.RunoutReader;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.readings.TrialKind;
@@ -26,6 +27,7 @@ import rundlauf.report.Outcome;
  * @param outcome what they tell
  * @param earlier what their beginning tells, where the whole tells nothing yet
  * @param guidance what comes next
+ * @param standing what must be said of the spindle
  */
 public record SheetState(
     Instant begun,
@@ -37,10 +39,12 @@ public record SheetState(
     List<Kept.Attachment> attachments,
     Outcome outcome,
     Optional<Earlier> earlier,
-    Guidance guidance) {
+    Guidance guidance,
+    List<Saying> standing) {
   public SheetState {
     readings = List.copyOf(readings);
     attachments = List.copyOf(attachments);
+    standing = List.copyOf(standing);
   }
 
   /** What the first {@code count} readings tell. */

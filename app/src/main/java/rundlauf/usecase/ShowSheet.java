@@ -20,18 +20,21 @@ public final class ShowSheet {
   private final StoredBench stored;
   private final Documents documents;
   private final KeptResults results;
+  private final SpindleStanding standing;
 
   public ShowSheet(
       BenchStore benches,
       AttachmentStore attachments,
       StoredBench stored,
       Documents documents,
-      KeptResults results) {
+      KeptResults results,
+      SpindleStanding standing) {
     this.benches = benches;
     this.attachments = attachments;
     this.stored = stored;
     this.documents = documents;
     this.results = results;
+    this.standing = standing;
   }
 
   /**
@@ -64,7 +67,8 @@ public final class ShowSheet {
         attached,
         outcome,
         earlier,
-        guidance);
+        guidance,
+        standing.ofTrial(name.bench(), trial));
   }
 
   /** Rises with everything that is added to a trial. */

@@ -49,11 +49,12 @@ public final class StartTrial {
     return name;
   }
 
+  /** Later ones sort behind earlier ones: of two inspections of a day the later one counts. */
   private TrialName free(String bench, String wanted) {
     List<String> taken = benches.trials(bench);
     String name = wanted + ".yaml";
     for (int i = 2; taken.contains(name); i++) {
-      name = wanted + "-" + i + ".yaml";
+      name = String.format(Locale.ROOT, "%s_%03d.yaml", wanted, i);
     }
     return new TrialName(bench, name);
   }

@@ -75,6 +75,11 @@ public final class StoredBench {
     Reduction.read(documents.trial(alone, path(trial.trial())), Optional.of(bare(alone)));
   }
 
+  /** A bench without its trials, as it stands in the store now. */
+  Bench bare(String bench) {
+    return bare(BenchContents.of(Map.of(BenchContents.DOCUMENT, bytes(benchDocument(bench)))));
+  }
+
   /** A bench without its trials, as its document among these files tells it. */
   Bench bare(BenchContents texts) {
     byte[] document = texts.find(BenchContents.DOCUMENT).orElseThrow();

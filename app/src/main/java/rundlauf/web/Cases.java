@@ -17,6 +17,7 @@ import rundlauf.usecase.Shelf;
 import rundlauf.usecase.ShowKit;
 import rundlauf.usecase.ShowSheet;
 import rundlauf.usecase.ShowTrial;
+import rundlauf.usecase.SpindleStanding;
 import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StrikeReading;
 import rundlauf.usecase.TakeReading;
@@ -34,6 +35,7 @@ public record Cases(
     Shelf shelf,
     MakeBench makeBench,
     KeptResults results,
+    SpindleStanding standing,
     ShowTrial showTrial,
     TrialDocument trialDocument,
     StartTrial startTrial,

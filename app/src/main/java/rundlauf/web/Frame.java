@@ -33,7 +33,7 @@ final class Frame {
 
   /** Round a page of no bench. */
   Shell plain(Context ctx, String title, Wording words) {
-    return new Shell(title, List.of(), guard.token(ctx), "[]", words);
+    return new Shell(title, List.of(), guard.token(ctx), "[]", words, List.of());
   }
 
   /**
@@ -52,7 +52,7 @@ final class Frame {
       links.add(new Shell.Link(words.word("devices"), "/devices", false));
     }
     String name = shelf.bench(bench);
-    return new Shell(pageTitle(title, name), links, guard.token(ctx), charts, words);
+    return new Shell(pageTitle(title, name), links, guard.token(ctx), charts, words, List.of());
   }
 
   private static String pageTitle(String title, String bench) {

@@ -11,11 +11,13 @@ import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.FormField;
 import rundlauf.render.workbook.KitForm;
 import rundlauf.render.workbook.Pages;
+import rundlauf.render.workbook.Shell;
 import rundlauf.usecase.Kept;
 import rundlauf.usecase.ShowKit;
 
@@ -75,7 +77,10 @@ final class KitPages implements Group {
       head = KitViews.beside(head, kit.document());
     }
     Map<String, Object> given = given(ctx, words.word("workbook-page-kit"), words, head, refusal);
-    given.put("view", KitViews.of("/bench/" + Frame.number(ctx, "bench"), kit, words));
+    given.put(
+        "view",
+        KitViews.of(
+            "/bench/" + Frame.number(ctx, "bench"), kit, cases.standing().of(bench(ctx)), words));
     ctx.html(Pages.of("kit", given));
   }
 
@@ -90,11 +95,15 @@ final class KitPages implements Group {
       List<FormField> fields,
       Optional<Sentences.Refusal> refusal) {
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, Frame.number(ctx, "bench"), title, "[]", words));
+    given.put("shell", shell(ctx, title, words));
     given.put("fields", fields);
     given.put("refusal", "");
     refusal.ifPresent(found -> given.putAll(KitViews.refused(fields, found)));
     return given;
+  }
+
+  private Shell shell(Context ctx, String title, Wording words) {
+    return frame.of(ctx, Frame.number(ctx, "bench"), title, "[]", words);
   }
 
   private void form(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
@@ -115,6 +124,8 @@ final class KitPages implements Group {
       fields = KitViews.beside(fields, part);
     }
     Map<String, Object> given = given(ctx, heading, words, fields, refusal);
+    List<Saying> standing = KitViews.standing(section, part, cases.standing().of(bench(ctx)));
+    given.put("shell", shell(ctx, heading, words).saying(standing));
     given.put("action", base(ctx) + "/" + section + "/" + (number == 0 ? NEW : number));
     given.put("heading", heading);
     given.put("edition", kit.edition());

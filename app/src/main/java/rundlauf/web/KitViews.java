@@ -20,6 +20,7 @@ import rundlauf.render.workbook.FormField;
 import rundlauf.render.workbook.KitForm;
 import rundlauf.render.workbook.KitView;
 import rundlauf.safety.SetupCautions;
+import rundlauf.safety.Standing;
 import rundlauf.usecase.FirstTrial;
 import rundlauf.usecase.ShowKit;
 
@@ -31,12 +32,15 @@ final class KitViews {
    * The list of everything.
    *
    * @param bench the address of the bench
+   * @param standing of its spindles
    */
-  static KitView of(String bench, ShowKit.Kit kit, Wording words) {
+  static KitView of(String bench, ShowKit.Kit kit, Map<String, Standing> standing, Wording words) {
     List<KitView.Section> sections = new ArrayList<>();
     for (String name : KitForm.names()) {
       List<KitView.Part> parts =
-          kit.parts(name).stream().map(part -> part(bench, kit.bench(), name, part)).toList();
+          kit.parts(name).stream()
+              .map(part -> part(bench, kit.bench(), standing, name, part))
+              .toList();
       sections.add(new KitView.Section(name, words.word("kit-" + name), parts));
     }
     return new KitView(
@@ -47,12 +51,13 @@ final class KitViews {
         kit.editions().stream().map(KitViews::edition).toList());
   }
 
-  private static KitView.Part part(String address, Bench bench, String section, Entry typed) {
+  private static KitView.Part part(
+      String address, Bench bench, Map<String, Standing> standing, String section, Entry typed) {
     String name = name(typed).strip();
+    List<String> cautions = new ArrayList<>(texts(standing(section, typed, standing)));
     if (!section.equals("setups")) {
-      return new KitView.Part(name, List.of(), "");
+      return new KitView.Part(name, cautions, "");
     }
-    List<String> cautions = new ArrayList<>();
     for (Setup setup : bench.setups()) {
       if (setup.name().equals(name)) {
         OptionalDouble none = OptionalDouble.empty();
@@ -61,6 +66,18 @@ final class KitViews {
     }
     String query = URLEncoder.encode(name, StandardCharsets.UTF_8);
     return new KitView.Part(name, cautions, address + "/trial/new?setup=" + query);
+  }
+
+  /** What must be said of the spindle that a part is, or that a setup names. */
+  static List<Saying> standing(String section, Entry part, Map<String, Standing> standing) {
+    String spindle =
+        switch (section) {
+          case "spindles" -> name(part).strip();
+          case "setups" ->
+              part instanceof Entry.Fields f ? EntryTexts.at(f, "spindle").strip() : "";
+          default -> "";
+        };
+    return standing.getOrDefault(spindle, Standing.INSPECTED).cautions(spindle);
   }
 
   private static List<String> texts(List<Saying> sayings) {

@@ -74,7 +74,8 @@ final class Refusals {
     }
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", new Shell(words.word("workbook-refused"), List.of(), "", "[]", words));
+    given.put(
+        "shell", new Shell(words.word("workbook-refused"), List.of(), "", "[]", words, List.of()));
     given.put("refusal", Sentences.refusal(refused));
     ctx.html(Pages.of("refused", given));
   }

@@ -61,7 +61,10 @@ final class SheetPages implements Group {
     Shelf.Placed placed = placed(ctx);
     SheetState state = cases.showSheet().show(placed.name());
     Wording words = TrialLinks.words(cases.shelf(), placed);
-    Shell shell = frame.of(ctx, placed.bench(), SheetViews.heading(state, words), "[]", words);
+    Shell shell =
+        frame
+            .of(ctx, placed.bench(), SheetViews.heading(state, words), "[]", words)
+            .saying(state.standing());
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", shell);
     given.put("page", SheetViews.page(placed, state, words));

@@ -52,6 +52,7 @@ final class SheetViews {
         state.earlier().map(e -> new LivePart.Earlier(e.count(), e.reduced())),
         state.turnBegun(),
         state.guidance(),
+        state.standing(),
         rows,
         photos(placed, state.attachments()));
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import rundlauf.bench.Bench;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
@@ -89,7 +90,9 @@ final class StartPages implements Group {
     }
     boolean placed = fields.stream().anyMatch(field -> !field.refusal().isEmpty());
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, number, title, "[]", words));
+    List<Saying> standing =
+        cases.standing().cautions(bench.name(), typed.getOrDefault("setup", ""), kind);
+    given.put("shell", frame.of(ctx, number, title, "[]", words).saying(standing));
     given.put("heading", title);
     given.put("action", "/bench/" + number + "/trial/new/" + kind.word());
     given.put("refusal", placed ? "" : refusal.map(Sentences.Refusal::said).orElse(""));

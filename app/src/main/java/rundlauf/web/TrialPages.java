@@ -55,7 +55,8 @@ final class TrialPages implements Group {
     List<Section> sections = BenchPart.trial(shown.bench(), shown.outcome());
     String title = words.say(sections.get(0).heading());
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, placed.bench(), title, Charts.of(sections, words), words));
+    Shell shell = frame.of(ctx, placed.bench(), title, Charts.of(sections, words), words);
+    given.put("shell", shell.saying(standing(placed, shown)));
     given.put("sections", sections);
     given.put("view", view(placed, shown));
     ctx.html(Pages.of("trial", given));
@@ -96,7 +97,7 @@ final class TrialPages implements Group {
     String charts = Charts.of(sections, words);
     Map<String, Object> given = new LinkedHashMap<>();
     Shell shell = frame.of(ctx, placed.bench(), title, charts, words);
-    given.put("shell", shell);
+    given.put("shell", shell.saying(standing(placed, shown)));
     given.put("figure", figure);
     given.put("name", title);
     given.put("base", TrialLinks.base(placed));
@@ -104,6 +105,10 @@ final class TrialPages implements Group {
     given.put("kind", shown.outcome().trial().kind().strip());
     given.put("trial", words.say(BenchPart.heading(shown.bench(), shown.outcome())));
     ctx.html(Pages.of("figure", given));
+  }
+
+  private List<Saying> standing(Shelf.Placed placed, ShowTrial.Shown shown) {
+    return cases.standing().ofTrial(placed.name().bench(), shown.outcome().trial());
   }
 
   /** The other trials have to be worked out for it. */

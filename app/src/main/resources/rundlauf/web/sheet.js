@@ -137,11 +137,15 @@
     focusFirst();
   };
 
+  // What must be said of the spindle, as any page says it at its top.
+  const stand = () => at("standing").replaceChildren(...now.standing.map((text) => element("p", { class: "banner" }, text)));
+
   const show = () => {
     at("so-far").innerHTML = now.soFar;
     at("kept").innerHTML = now.kept;
     at("advice").innerHTML = now.advice;
     document.dispatchEvent(new CustomEvent("charts", { detail: now.charts }));
+    stand();
     ask();
     banner();
     refused();

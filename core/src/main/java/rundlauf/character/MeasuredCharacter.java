@@ -9,7 +9,6 @@ import rundlauf.bench.Cutter;
 import rundlauf.bench.Setup;
 import rundlauf.character.SetupCharacter.TiltOf;
 import rundlauf.maths.Draws;
-import rundlauf.quantity.Arg;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
@@ -58,7 +57,7 @@ public final class MeasuredCharacter {
     var drive = MeasuredDrive.of(of, draws);
     List<Inspection> inspections = of.allOfSpindle(Inspection.class);
     Standing standing = Standing.of(inspections);
-    List<Saying> cautions = new ArrayList<>(standing(standing, setup.spindle()));
+    List<Saying> cautions = new ArrayList<>(standing.cautions(setup.spindle()));
     cautions.addAll(put(of));
     cautions.addAll(stiffness.cautions());
     return new SetupCharacter(
@@ -78,14 +77,6 @@ public final class MeasuredCharacter {
         Optional.of(standing),
         standing == Standing.HELD ? Standing.last(inspections).because() : List.of(),
         cautions);
-  }
-
-  private static List<Saying> standing(Standing standing, String spindle) {
-    return switch (standing) {
-      case HELD -> List.of(Saying.of("spindle-held", spindle, Arg.of(spindle)));
-      case NOT_INSPECTED -> List.of(Saying.of("spindle-not-inspected", spindle, Arg.of(spindle)));
-      case INSPECTED -> List.of();
-    };
   }
 
   /** How it is put together: the holder, its shank, its speeds, and the pin it was measured on. */

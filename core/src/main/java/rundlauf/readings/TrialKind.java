@@ -15,12 +15,16 @@ public enum TrialKind {
   SIDE_LOAD,
   AXIAL,
   GROWTH,
-
   SPEED,
   INSPECTION;
 
   /** Kinds whose files may lie in a bench already, and that are not reduced yet. */
   private static final List<String> NOT_YET = List.of("sound", "tap", "test-cut");
+
+  /** Whether the spindle runs under power while it is taken. */
+  public boolean isPowered() {
+    return this == GROWTH || this == SPEED;
+  }
 
   /** As it is typed after {@code trial:}. */
   public String word() {

@@ -2,6 +2,8 @@ package rundlauf.safety;
 
 import java.util.List;
 import java.util.Locale;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
 
 /** Whether a spindle may be powered, as far as its inspections tell. */
 public enum Standing {
@@ -33,6 +35,15 @@ public enum Standing {
       }
     }
     return last;
+  }
+
+  /** What is said wherever the spindle is named; nothing where it was found good. */
+  public List<Saying> cautions(String spindle) {
+    return switch (this) {
+      case HELD -> List.of(Saying.of("spindle-held", spindle, Arg.of(spindle)));
+      case NOT_INSPECTED -> List.of(Saying.of("spindle-not-inspected", spindle, Arg.of(spindle)));
+      case INSPECTED -> List.of();
+    };
   }
 
   private static String date(Inspection inspection) {

@@ -52,6 +52,8 @@ public final class SheetDocument {
     ArrayNode steps = node.putArray("steps");
     view.guidance().ahead().forEach(step -> steps.add(step(step)));
     node.set("more", step(view.guidance().more()));
+    ArrayNode standing = node.putArray("standing");
+    view.standing().forEach(saying -> standing.add(words.say(saying)));
     node.put("soFar", piece("live", Map.of("section", live)));
     node.put("kept", piece("rows", Map.of("view", view)));
     node.put("advice", piece("advice", Map.of("guidance", view.guidance())));

@@ -3,6 +3,7 @@ package rundlauf.render.workbook;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.guide.Guidance;
+import rundlauf.quantity.Saying;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.report.LivePart;
 import rundlauf.report.Outcome;
@@ -22,9 +23,11 @@ public record SheetView(
     Optional<LivePart.Earlier> earlier,
     Optional<RunoutReadings.Sweep> begun,
     Guidance guidance,
+    List<Saying> standing,
     List<Row> rows,
     List<String> photos) {
   public SheetView {
+    standing = List.copyOf(standing);
     rows = List.copyOf(rows);
     photos = List.copyOf(photos);
   }

@@ -1,6 +1,7 @@
 package rundlauf.render.workbook;
 
 import java.util.List;
+import rundlauf.quantity.Saying;
 import rundlauf.render.Wording;
 
 /**
@@ -10,9 +11,17 @@ import rundlauf.render.Wording;
  * @param links to the other pages of this bench; none where no bench is meant
  * @param token that changes made from this page carry
  * @param charts of the page as a JSON list
+ * @param standing what must be said of the spindle that the page is about
  */
-public record Shell(String title, List<Link> links, String token, String charts, Wording words) {
+public record Shell(
+    String title,
+    List<Link> links,
+    String token,
+    String charts,
+    Wording words,
+    List<Saying> standing) {
   public Shell {
+    standing = List.copyOf(standing);
     links = List.copyOf(links);
   }
 
@@ -22,6 +31,11 @@ public record Shell(String title, List<Link> links, String token, String charts,
    * @param here whether it is the one that is open
    */
   public record Link(String text, String href, boolean here) {}
+
+  /** The same page with this said of its spindle. */
+  public Shell saying(List<Saying> standing) {
+    return new Shell(title, links, token, charts, words, standing);
+  }
 
   /** The address of a script or style sheet, another one whenever it changes. */
   public String asset(String name) {
