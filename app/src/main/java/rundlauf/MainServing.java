@@ -56,9 +56,10 @@ public final class MainServing implements Serving {
     Store store = MainStore.open(call.store());
     boolean served = false;
     try {
-      Workbook workbook = Workbook.start(cases(store), call.host(), call.port());
+      Cases cases = cases(store);
+      Workbook workbook = Workbook.start(cases, call.host(), call.port());
       served = true;
-      return running(store, workbook);
+      return running(store, cases, workbook);
     } finally {
       if (!served) {
         store.close();
@@ -104,12 +105,13 @@ public final class MainServing implements Serving {
         new BackUpStore(benches));
   }
 
-  private static Running running(Store store, Workbook workbook) {
+  private static Running running(Store store, Cases cases, Workbook workbook) {
     return new Running(
         workbook.address(),
         workbook.isWide(),
         store.address(),
         () -> {
+          cases.results().stop();
           workbook.stop();
           store.close();
         });

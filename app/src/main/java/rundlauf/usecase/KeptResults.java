@@ -2,7 +2,9 @@ package rundlauf.usecase;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
@@ -28,6 +30,7 @@ public final class KeptResults {
   private final Memo<List<String>, Outcome> outcomes = new Memo<>(OUTCOMES);
   private final Memo<BenchContents, BenchResults> results = new Memo<>(BENCHES);
   private final Memo<BenchContents, List<JobOutcome>> plans = new Memo<>(BENCHES);
+  private final Map<String, Run> running = new ConcurrentHashMap<>();
 
   public KeptResults(StoredBench stored, Documents documents, Work work) {
     this.stored = stored;
@@ -76,11 +79,39 @@ public final class KeptResults {
     return !(outcome instanceof Outcome.Unusable unusable && Unfinished.is(unusable.refused()));
   }
 
-  /** The jobs of a bench, planned. */
+  /**
+   * The jobs of a bench, planned.
+   *
+   * @throws rundlauf.maths.Stopped when somebody stopped it meanwhile
+   */
   public List<JobOutcome> plans(String name) {
     BenchContents texts = stored.texts(name);
-    return plans.get(
-        texts, () -> new PlanBench(work).plan(results(texts), Draws.DEFAULT, Planning.STATES));
+    return plans.get(texts, () -> plan(name, texts));
+  }
+
+  private List<JobOutcome> plan(String name, BenchContents texts) {
+    Run run = new Run(work);
+    running.put(name, run);
+    try {
+      return new PlanBench(run).plan(results(texts), Draws.DEFAULT, Planning.STATES);
+    } finally {
+      running.remove(name, run);
+    }
+  }
+
+  /** How far the jobs of a bench are planned; empty when nobody waits for them. */
+  public Optional<Progress> planning(String name) {
+    return Optional.ofNullable(running.get(name)).map(Run::progress);
+  }
+
+  /** The jobs of a bench are no longer waited for. */
+  public void stopPlanning(String name) {
+    Optional.ofNullable(running.get(name)).ifPresent(Run::stop);
+  }
+
+  /** Nobody waits for anything any more. */
+  public void stop() {
+    running.values().forEach(Run::stop);
   }
 
   /** A trial depends on its two files and the bench's document, and on nothing else. */

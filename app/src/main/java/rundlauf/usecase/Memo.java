@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
+import rundlauf.maths.Stopped;
 
 /**
  * Values that were worked out before, as many as there is room for; who asks for one that is being
@@ -28,7 +29,11 @@ final class Memo<K, V> {
         };
   }
 
-  /** The value of a key, worked out by {@code work} where it is not known. */
+  /**
+   * The value of a key, worked out by {@code work} where it is not known.
+   *
+   * @throws Stopped when that was stopped, or the thread that waits for it
+   */
   V get(K key, Supplier<V> work) {
     FutureTask<V> task;
     synchronized (known) {
@@ -47,7 +52,7 @@ final class Memo<K, V> {
       throw new IllegalStateException(failed.getCause());
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("stopped while a figure was worked out", stopped);
+      throw new Stopped();
     }
   }
 }

@@ -2,16 +2,20 @@ package rundlauf.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import rundlauf.bench.Bench;
 import rundlauf.bench.EntryTexts;
 import rundlauf.bench.Trial;
+import rundlauf.maths.Stopped;
+import rundlauf.planning.JobOutcome;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
-import rundlauf.render.Charts;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.BenchView;
@@ -20,6 +24,7 @@ import rundlauf.report.BenchPart;
 import rundlauf.report.BenchResults;
 import rundlauf.report.Outcome;
 import rundlauf.report.Section;
+import rundlauf.usecase.Progress;
 
 /** A bench at a glance: its setups with their trials, and which of them is best for which job. */
 final class BenchPages implements Group {
@@ -36,8 +41,12 @@ final class BenchPages implements Group {
     routes.get("/bench/{bench}", this::bench);
     routes.get("/bench/{bench}/figures", this::figures);
     routes.get("/bench/{bench}/best", this::best);
-    routes.get("/bench/{bench}/jobs", this::jobs);
-    routes.get("/bench/{bench}/side-by-side", this::sideBySide);
+    routes.get("/bench/{bench}/jobs", ctx -> waiting(ctx, "report-jobs", "jobs"));
+    routes.get("/bench/{bench}/jobs/planned", this::jobs);
+    routes.get("/bench/{bench}/planning", this::planning);
+    routes.post("/bench/{bench}/planning/stop", this::stopPlanning);
+    routes.get(
+        "/bench/{bench}/side-by-side", ctx -> waiting(ctx, "workbook-page-side-by-side", "side"));
     routes.get("/bench/{bench}/differences", this::differences);
   }
 
@@ -96,23 +105,35 @@ final class BenchPages implements Group {
   }
 
   private void best(Context ctx) {
-    String name = cases.shelf().bench(Frame.number(ctx, "bench"));
-    give(ctx, results -> List.of(BenchPart.best(results.bench(), cases.results().plans(name))));
+    give(ctx, results -> List.of(BenchPart.best(results.bench(), plans(ctx))));
+  }
+
+  private void jobs(Context ctx) {
+    give(ctx, results -> BenchPart.jobs(results.bench(), plans(ctx)).stream().toList());
   }
 
   /** Every job with every cut; it takes its time. */
-  private void jobs(Context ctx) {
-    int number = Frame.number(ctx, "bench");
-    String name = cases.shelf().bench(number);
-    BenchResults results = cases.results().results(name);
-    Wording words = links(number, trials(results)).words();
-    List<Section> sections =
-        BenchPart.jobs(results.bench(), cases.results().plans(name)).stream().toList();
-    Map<String, Object> given = new LinkedHashMap<>();
-    String title = words.word("report-jobs");
-    given.put("shell", frame.of(ctx, number, title, Charts.of(sections, words), words));
-    given.put("sections", sections);
-    ctx.html(Pages.of("sections", given));
+  private List<JobOutcome> plans(Context ctx) {
+    return cases.results().plans(name(ctx));
+  }
+
+  private String name(Context ctx) {
+    return cases.shelf().bench(Frame.number(ctx, "bench"));
+  }
+
+  /** How far the jobs are planned, for a page that waits for them. */
+  private void planning(Context ctx) {
+    Optional<Progress> progress = cases.results().planning(name(ctx)).filter(p -> p.of() > 0);
+    ctx.html(
+        progress
+            .map(p -> Saying.of("bench-planning", "", Arg.of(p.done()), Arg.of(p.of())))
+            .map(saying -> Pages.of("said", Map.of("text", new Wording().say(saying))))
+            .orElse(""));
+  }
+
+  private void stopPlanning(Context ctx) {
+    cases.results().stopPlanning(name(ctx));
+    ctx.status(HttpStatus.NO_CONTENT);
   }
 
   /** A piece of a page that takes its time. */
@@ -120,20 +141,24 @@ final class BenchPages implements Group {
     int number = Frame.number(ctx, "bench");
     BenchResults results = cases.results().results(cases.shelf().bench(number));
     Wording words = links(number, trials(results)).words();
-    ctx.html(Sections.piece(part.apply(results), words));
+    try {
+      ctx.html(Sections.piece(part.apply(results), words));
+    } catch (Stopped stopped) {
+      ctx.html(Pages.of("stopped", Map.of("words", words)));
+    }
   }
 
   private static List<Trial> trials(BenchResults results) {
     return results.outcomes().stream().map(Outcome::trial).toList();
   }
 
-  private void sideBySide(Context ctx) {
+  /** A page whose piece takes its time. */
+  private void waiting(Context ctx, String title, String page) {
     int number = Frame.number(ctx, "bench");
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
-    String title = words.word("workbook-page-side-by-side");
-    given.put("shell", frame.of(ctx, number, title, "[]", words));
+    given.put("shell", frame.of(ctx, number, words.word(title), "[]", words));
     given.put("base", "/bench/" + number);
-    ctx.html(Pages.of("side", given));
+    ctx.html(Pages.of(page, given));
   }
 }

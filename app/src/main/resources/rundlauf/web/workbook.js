@@ -7,6 +7,16 @@
     e.detail.headers["Rundlauf-Token"] = token();
   });
 
+  // The place that the address names may come later too; whoever has moved on is left there.
+  let sought = location.hash.slice(1);
+  addEventListener("scroll", () => { if (scrollY > 0) sought = ""; });
+  document.addEventListener("htmx:afterSettle", () => {
+    const there = sought && document.getElementById(sought);
+    if (!there) return;
+    sought = "";
+    there.scrollIntoView();
+  });
+
   // Pieces of a page that come later bring their charts: all that are there are drawn together.
   let drawn = 0;
   document.addEventListener("htmx:afterSettle", () => {

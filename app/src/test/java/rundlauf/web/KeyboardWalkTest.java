@@ -44,7 +44,8 @@ class KeyboardWalkTest {
   static void open() {
     workbook = WorkbookServed.demo(folder);
     device = Device.open(folder.resolve("device")).sized(Device.DESK, false);
-    device.go(workbook.at("/bench/1/jobs")); // every job is planned once, whatever that takes
+    device.go(
+        workbook.at("/bench/1/jobs/planned")); // every job is planned once, whatever that takes
   }
 
   @AfterAll

@@ -23,7 +23,8 @@ class PagesInBrowserTest {
   static void open() {
     workbook = WorkbookServed.demo(folder);
     device = Device.open(folder.resolve("device"));
-    device.go(workbook.at("/bench/1/jobs")); // every job is planned once, whatever that takes
+    device.go(
+        workbook.at("/bench/1/jobs/planned")); // every job is planned once, whatever that takes
   }
 
   @AfterAll
