@@ -1,16 +1,20 @@
 package rundlauf;
 
+import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.function.Consumer;
 import rundlauf.cli.CommandLines;
+import rundlauf.devices.BenchCertificate;
 import rundlauf.devices.Processors;
 import rundlauf.files.DiskContents;
 import rundlauf.files.TypedDocuments;
 import rundlauf.render.HtmlReport;
 import rundlauf.render.Sentences;
 import rundlauf.store.Store;
+import rundlauf.store.UserStore;
 import rundlauf.usecase.AttachPhoto;
 import rundlauf.usecase.AttachmentStore;
 import rundlauf.usecase.BackUpStore;
@@ -35,6 +39,7 @@ import rundlauf.usecase.StartTrial;
 import rundlauf.usecase.StoredBench;
 import rundlauf.usecase.StrikeReading;
 import rundlauf.usecase.TakeReading;
+import rundlauf.usecase.TlsIdentity;
 import rundlauf.usecase.TrialDocument;
 import rundlauf.web.Cases;
 import rundlauf.web.Workbook;
@@ -57,14 +62,23 @@ public final class MainServing implements Serving {
     boolean served = false;
     try {
       Cases cases = cases(store);
-      Workbook workbook = Workbook.start(cases, call.host(), call.port());
+      Optional<TlsIdentity> identity = identity(call);
+      Workbook workbook = Workbook.start(cases, call.host(), call.port(), identity);
       served = true;
-      return running(store, cases, workbook);
+      return running(store, cases, workbook, identity.map(TlsIdentity::fingerprint));
     } finally {
       if (!served) {
         store.close();
       }
     }
+  }
+
+  private static Optional<TlsIdentity> identity(Call call) {
+    return call.tls()
+        ? Optional.of(
+            new BenchCertificate(UserStore.folder())
+                .identity(Workbook.names(call.host()), Instant.now()))
+        : Optional.empty();
   }
 
   /** What can be asked of a store. */
@@ -105,11 +119,13 @@ public final class MainServing implements Serving {
         new BackUpStore(benches));
   }
 
-  private static Running running(Store store, Cases cases, Workbook workbook) {
+  private static Running running(
+      Store store, Cases cases, Workbook workbook, Optional<String> fingerprint) {
     return new Running(
         workbook.address(),
         workbook.isWide(),
         store.address(),
+        fingerprint,
         () -> {
           cases.results().stop();
           workbook.stop();

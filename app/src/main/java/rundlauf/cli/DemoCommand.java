@@ -64,7 +64,7 @@ public final class DemoCommand implements Callable<Integer> {
     if (noServe || stores.isEmpty()) {
       return shown.status();
     }
-    var call = new Serving.Call(Optional.of(stores.get(0)), HOST, 0);
+    var call = new Serving.Call(Optional.of(stores.get(0)), HOST, 0, false);
     return shown.and(ServeCommand.serve(serving, call, answers)).status();
   }
 

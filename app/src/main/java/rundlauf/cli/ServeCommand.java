@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,6 +33,9 @@ public final class ServeCommand implements Callable<Integer> {
   @Option(names = "--port", paramLabel = "P")
   private int port = 8640;
 
+  @Option(names = "--tls")
+  private boolean tls;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   public ServeCommand(Serving serving, Console console) {
@@ -45,7 +49,7 @@ public final class ServeCommand implements Callable<Integer> {
       throw new Mistakes.WrongCall(
           spec.commandLine(), Refused.at(Place.NOWHERE, "usage-port", Arg.of(port)));
     }
-    var call = new Serving.Call(store, host, port);
+    var call = new Serving.Call(store, host, port, tls);
     return serve(serving, call, new Answers(console, false)).status();
   }
 
@@ -67,8 +71,15 @@ public final class ServeCommand implements Callable<Integer> {
   private static String said(Serving.Running running) {
     Saying open = Saying.of("serve-open", "", Arg.of(running.address()));
     Saying kept = Saying.of("serve-kept", "", Arg.of(running.store()));
-    String said = Sentences.text(open) + "\n" + Sentences.text(kept);
-    Saying devices = Saying.of("serve-devices", "", Arg.of(running.address() + "devices"));
-    return running.wide() ? said + "\n" + Sentences.text(devices) : said;
+    List<Saying> said = new ArrayList<>(List.of(open, kept));
+    Optional<String> fingerprint = running.fingerprint();
+    fingerprint.ifPresent(f -> said.add(Saying.of("serve-tls", "", Arg.of(f))));
+    if (running.wide()) {
+      said.add(Saying.of("serve-devices", "", Arg.of(running.address() + "devices")));
+      if (fingerprint.isEmpty()) {
+        said.add(Saying.of("serve-plain", ""));
+      }
+    }
+    return said.stream().map(Sentences::text).collect(Collectors.joining("\n"));
   }
 }

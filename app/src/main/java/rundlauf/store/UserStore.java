@@ -22,13 +22,22 @@ public final class UserStore {
    * @throws Refused when the folder cannot be made
    */
   public static String address() {
+    return folder().resolve(FILE).toString();
+  }
+
+  /**
+   * The folder, made where it is not there.
+   *
+   * @throws Refused when it cannot be made
+   */
+  public static Path folder() {
     Path folder = folder(System.getenv(), System::getProperty);
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
       throw Refused.at(Place.NOWHERE, "store-folder-not-made", Arg.typed(folder.toString()));
     }
-    return folder.resolve(FILE).toString();
+    return folder;
   }
 
   /**

@@ -10,8 +10,9 @@ public interface Serving {
    * @param store a file or a database's address; empty: the user's own
    * @param host the address to listen on
    * @param port to listen on; 0: any that is free
+   * @param tls whether over TLS, with a certificate of this machine's own
    */
-  record Call(Optional<String> store, String host, int port) {}
+  record Call(Optional<String> store, String host, int port, boolean tls) {}
 
   /**
    * Starts serving and returns at once.
@@ -26,7 +27,9 @@ public interface Serving {
    * @param address what a browser opens
    * @param wide whether other devices can reach it
    * @param store where readings are kept, as it is shown to the user
+   * @param fingerprint of its certificate, where it is served over TLS
    * @param stop ends it; what was acknowledged is kept
    */
-  record Running(String address, boolean wide, String store, Runnable stop) {}
+  record Running(
+      String address, boolean wide, String store, Optional<String> fingerprint, Runnable stop) {}
 }

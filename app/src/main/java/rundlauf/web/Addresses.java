@@ -38,20 +38,30 @@ final class Addresses {
   }
 
   /** What a browser on this machine opens. */
-  static String here(String host, int port) {
-    return "http://" + (isEveryAddress(host) ? LOOPBACK : written(host)) + ":" + port + "/";
+  static String here(String scheme, String host, int port) {
+    return scheme + "://" + (isEveryAddress(host) ? LOOPBACK : written(host)) + ":" + port + "/";
   }
 
   /**
    * What a browser on another device opens, the likeliest first; none where only this machine
    * listens.
    */
-  static List<String> outside(String host, int port) {
+  static List<String> outside(String scheme, String host, int port) {
+    return outside(host).stream().map(h -> scheme + "://" + h + ":" + port + "/").toList();
+  }
+
+  private static List<String> outside(String host) {
     if (isLoopback(host)) {
       return List.of();
     }
-    List<String> hosts = isEveryAddress(host) ? ofThisMachine() : List.of(written(host));
-    return hosts.stream().map(h -> "http://" + h + ":" + port + "/").toList();
+    return isEveryAddress(host) ? ofThisMachine() : List.of(written(host));
+  }
+
+  /** Every name and address by which it is reached, as a certificate has them. */
+  static List<String> names(String host) {
+    List<String> names = new ArrayList<>(List.of("localhost", LOOPBACK));
+    outside(host).forEach(address -> names.add(bare(address)));
+    return names.stream().distinct().toList();
   }
 
   private static List<String> ofThisMachine() {

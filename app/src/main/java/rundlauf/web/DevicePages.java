@@ -17,6 +17,7 @@ import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.DevicesView;
 import rundlauf.render.workbook.Pages;
+import rundlauf.usecase.TlsIdentity;
 
 /** Letting other devices in: the page of this machine, and the one that a device sees first. */
 final class DevicePages implements Group {
@@ -28,15 +29,18 @@ final class DevicePages implements Group {
   private final Guard guard;
   private final Door door;
   private final String host;
+  private final Optional<TlsIdentity> identity;
 
   /**
    * @param host the address that is listened on
+   * @param identity over TLS, what it shows of itself
    */
-  DevicePages(Frame frame, Guard guard, Door door, String host) {
+  DevicePages(Frame frame, Guard guard, Door door, String host, Optional<TlsIdentity> identity) {
     this.frame = frame;
     this.guard = guard;
     this.door = door;
     this.host = host;
+    this.identity = identity;
   }
 
   @Override
@@ -59,7 +63,7 @@ final class DevicePages implements Group {
   }
 
   private DevicesView view(Context ctx) {
-    List<String> addresses = Addresses.outside(host, ctx.req().getLocalPort());
+    List<String> addresses = Addresses.outside(ctx.scheme(), host, ctx.req().getLocalPort());
     int by = number(ctx.queryParam("by"));
     String chosen =
         addresses.isEmpty() ? "" : addresses.get(by < addresses.size() ? by : 0) + "let-in";
@@ -71,7 +75,12 @@ final class DevicePages implements Group {
         door.devices().stream()
             .map(d -> DevicesView.Inside.of(d.number(), d.agent(), time(d.since()), time(d.ends())))
             .toList();
-    return new DevicesView(!Addresses.isLoopback(host), addresses, open, inside);
+    return new DevicesView(
+        !Addresses.isLoopback(host),
+        addresses,
+        open,
+        inside,
+        identity.map(TlsIdentity::fingerprint).orElse(""));
   }
 
   private static int number(@Nullable String text) {

@@ -6,11 +6,13 @@ import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.usecase.TlsIdentity;
 
 /** The server of the workbook. */
 public final class Workbook {
@@ -22,10 +24,17 @@ public final class Workbook {
 
   private final Javalin server;
   private final String host;
+  private final String scheme;
 
-  private Workbook(Javalin server, String host) {
+  private Workbook(Javalin server, String host, String scheme) {
     this.server = server;
     this.host = host;
+    this.scheme = scheme;
+  }
+
+  /** Every name and address by which a workbook that listens there is reached. */
+  public static List<String> names(String host) {
+    return Addresses.names(host);
   }
 
   /**
@@ -34,10 +43,11 @@ public final class Workbook {
    * @param cases what can be asked of it
    * @param host the address to listen on
    * @param port to listen on; 0: any that is free
+   * @param identity what it shows of itself over TLS; plain HTTP without
    * @throws Refused when it cannot listen there
    */
-  public static Workbook start(Cases cases, String host, int port) {
-    return start(cases, host, port, InstantSource.system(), Guard::fromHere);
+  public static Workbook start(Cases cases, String host, int port, Optional<TlsIdentity> identity) {
+    return start(cases, host, port, identity, InstantSource.system(), Guard::fromHere);
   }
 
   /**
@@ -47,18 +57,28 @@ public final class Workbook {
    * @param here whether a request comes from this machine itself
    */
   static Workbook start(
-      Cases cases, String host, int port, InstantSource clock, Predicate<Context> here) {
+      Cases cases,
+      String host,
+      int port,
+      Optional<TlsIdentity> identity,
+      InstantSource clock,
+      Predicate<Context> here) {
     var door = new Door(clock);
     var guard = new Guard(new Sessions(clock), door, host, here);
     var frame = new Frame(cases.shelf(), guard);
-    var devices = new DevicePages(frame, guard, door, host);
-    Javalin server = Javalin.create(config -> configure(config, cases, guard, frame, devices));
+    var devices = new DevicePages(frame, guard, door, host, identity);
+    Javalin server =
+        Javalin.create(
+            config -> {
+              configure(config, cases, guard, frame, devices);
+              identity.ifPresent(tls -> TlsConnector.on(config.jetty, host, port, tls));
+            });
     try {
       server.start(host, port);
     } catch (JavalinBindException taken) {
       throw Refused.at(Place.NOWHERE, "port-taken", Arg.of(host + ":" + port));
     }
-    return new Workbook(server, host);
+    return new Workbook(server, host, identity.isPresent() ? "https" : "http");
   }
 
   private static void configure(
@@ -92,7 +112,7 @@ public final class Workbook {
 
   /** What a browser on this machine opens. */
   public String address() {
-    return Addresses.here(host, server.port());
+    return Addresses.here(scheme, host, server.port());
   }
 
   /** Whether other devices can reach it. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rundlauf.MainServing;
 import rundlauf.files.DemoBenchFiles;
 import rundlauf.files.TypedDocuments;
@@ -36,6 +37,7 @@ final class OutsideServed implements AutoCloseable {
             new MainServing(faults::add).cases(store),
             "0.0.0.0",
             0,
+            Optional.empty(),
             () -> now,
             ctx -> !ctx.req().getLocalAddr().equals(OUTSIDE));
   }

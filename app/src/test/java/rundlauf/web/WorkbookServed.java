@@ -40,7 +40,7 @@ public final class WorkbookServed implements AutoCloseable {
   }
 
   private Serving.Running serve(int port) {
-    var call = new Serving.Call(Optional.of(store), "127.0.0.1", port);
+    var call = new Serving.Call(Optional.of(store), "127.0.0.1", port, false);
     return new MainServing(faults::add).serve(call);
   }
 

@@ -63,7 +63,7 @@ public class SheetBenchmark {
     running =
         Optional.of(
             new MainServing(Throwable::printStackTrace)
-                .serve(new Serving.Call(Optional.of(address), "127.0.0.1", 0)));
+                .serve(new Serving.Call(Optional.of(address), "127.0.0.1", 0, false)));
   }
 
   @TearDown

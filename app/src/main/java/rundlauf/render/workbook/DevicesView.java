@@ -10,9 +10,14 @@ import java.util.Optional;
  * @param addresses by which they do
  * @param open the code that is good now
  * @param inside the devices that were let in
+ * @param fingerprint of the certificate; empty text over plain HTTP
  */
 public record DevicesView(
-    boolean wide, List<String> addresses, Optional<Open> open, List<Inside> inside) {
+    boolean wide,
+    List<String> addresses,
+    Optional<Open> open,
+    List<Inside> inside,
+    String fingerprint) {
   public DevicesView {
     addresses = List.copyOf(addresses);
     inside = List.copyOf(inside);
