@@ -5,8 +5,12 @@ import org.jdbi.v3.core.Jdbi;
 
 /** What differs between the databases. */
 sealed interface Database permits SqliteFile, PostgresServer {
-  /** Opens its connections. */
-  HikariDataSource open();
+  /**
+   * Opens its connections.
+   *
+   * @param watch is told of everything that goes wrong on them
+   */
+  HikariDataSource open(DiskWatch watch);
 
   /** The folder of its migrations, beside this package. */
   String folder();

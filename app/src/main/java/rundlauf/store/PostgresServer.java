@@ -18,7 +18,7 @@ record PostgresServer(String url) implements Database {
   private static final int CONNECTIONS = 8;
 
   @Override
-  public HikariDataSource open() {
+  public HikariDataSource open(DiskWatch watch) {
     if (url.matches(
         "[^/]*//[^/?]*@.*")) { // the driver would take it for the server's name, and say it
       throw Refused.at(new Place(shown(), 0, 0, ""), "store-address-secret");
@@ -29,6 +29,7 @@ record PostgresServer(String url) implements Database {
     pool.setSchema(SCHEMA);
     pool.setMaximumPoolSize(CONNECTIONS);
     pool.setConnectionInitSql("SET synchronous_commit TO on"); // whatever the server's default
+    pool.setExceptionOverride(watch);
     return new HikariDataSource(pool);
   }
 

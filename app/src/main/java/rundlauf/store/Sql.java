@@ -29,21 +29,20 @@ final class Sql {
     try {
       return jdbi.withHandle(query::apply);
     } catch (JdbiException e) {
-      throw refusal("store-not-read", e);
+      throw DiskTrouble.refusal(database, "store-not-read", e);
     }
   }
 
-  /** Answers after the commit: all of it is kept, or nothing. */
+  /**
+   * Answers after the commit: all of it is kept. Where it throws, none of it is; only where the
+   * disk failed while it was waited for, and the program then died, may it be there after all.
+   */
   <T> T write(Function<Handle, T> change) {
     try {
       return jdbi.inTransaction(change::apply);
     } catch (JdbiException e) {
-      throw refusal("store-not-written", e);
+      throw DiskTrouble.refusal(database, "store-not-written", e);
     }
-  }
-
-  private Refused refusal(String code, JdbiException e) {
-    return Refused.at(place(), code, Arg.of(Words.of(e)));
   }
 
   Place place() {

@@ -1,6 +1,7 @@
 package rundlauf.store;
 
 import java.util.Optional;
+import rundlauf.quantity.Refused;
 import rundlauf.usecase.FigureCache;
 import rundlauf.usecase.FigureKey;
 
@@ -21,13 +22,18 @@ final class SqlFigures implements FigureCache {
                 .findOne());
   }
 
+  /** A full disk keeps no figures, and bars nobody from reading them. */
   @Override
   public void keep(FigureKey key, String document) {
-    sql.write(
-        h ->
-            h.execute(
-                "INSERT INTO figure (digest, document) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                key.digest(),
-                document));
+    try {
+      sql.write(
+          h ->
+              h.execute(
+                  "INSERT INTO figure (digest, document) VALUES (?, ?) ON CONFLICT DO NOTHING",
+                  key.digest(),
+                  document));
+    } catch (Refused notKept) {
+      // worked out anew next time
+    }
   }
 }

@@ -25,7 +25,7 @@ record SqliteFile(String file, SynchronousMode synchronous) implements Database 
   }
 
   @Override
-  public HikariDataSource open() {
+  public HikariDataSource open(DiskWatch watch) {
     var config = new SQLiteConfig();
     config.setJournalMode(JournalMode.WAL);
     config.setSynchronous(synchronous);
@@ -38,6 +38,7 @@ record SqliteFile(String file, SynchronousMode synchronous) implements Database 
     var pool = new HikariConfig();
     pool.setDataSource(source);
     pool.setMaximumPoolSize(1);
+    pool.setExceptionOverride(watch);
     return new HikariDataSource(pool);
   }
 

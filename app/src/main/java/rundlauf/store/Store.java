@@ -54,12 +54,16 @@ public final class Store implements AutoCloseable {
   }
 
   static Store open(Database database, List<String> folders, InstantSource clock) {
+    var watch = new DiskWatch();
     try {
-      return migrated(database, database.open(), folders, clock);
+      return migrated(database, database.open(watch), folders, clock);
     } catch (PoolInitializationException | FlywayException | JdbiException e) {
-      throw Refused.at(
-          new Place(database.shown(), 0, 0, ""), "store-not-opened", Arg.of(Words.of(e)));
+      throw DiskTrouble.refusal(database, "store-not-opened", disk(watch, e));
     }
+  }
+
+  private static Exception disk(DiskWatch watch, Exception thrown) {
+    return watch.first().isPresent() ? watch.first().get() : thrown;
   }
 
   private static Store migrated(

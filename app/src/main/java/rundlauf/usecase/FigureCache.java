@@ -9,6 +9,6 @@ public interface FigureCache {
   /** The document kept under a key. */
   Optional<String> find(FigureKey key);
 
-  /** Keeps a document under a key; the first one kept stays. */
+  /** Keeps a document under a key, if it can be kept; the first one kept stays. */
   void keep(FigureKey key, String document);
 }

@@ -24,6 +24,10 @@ final class Refusals {
       List.of(
           "device-not-paired", "host-not-ours", "page-not-ours", "token-stale", "devices-not-here");
 
+  /** The store's trouble, not that of what was sent: a sheet keeps it and sends it again. */
+  private static final List<String> NOT_NOW =
+      List.of("store-disk-full", "store-disk-failed", "store-not-read", "store-not-written");
+
   private Refusals() {}
 
   /**
@@ -38,6 +42,9 @@ final class Refusals {
 
   private static int status(Refused refused) {
     String code = refused.saying().code();
+    if (NOT_NOW.contains(code)) {
+      return 503;
+    }
     return NOT_THERE.contains(code) ? 404 : NOT_ALLOWED.contains(code) ? 403 : 422;
   }
 

@@ -13,6 +13,7 @@
   let acknowledged = [];
   let reached = true;
   let out = false;
+  let trouble = ""; // why the bench cannot keep anything now, in its own words
   let sending = false;
   let refreshing = false;
   let stale = false;
@@ -99,7 +100,8 @@
   const banner = () => {
     const box = at("banner");
     const count = unsent().length;
-    const text = reached ? "" : fill(out ? words.out : queue.durable ? words.away : words.awayUnkept, count);
+    const away = (trouble ? "trouble" : "away") + (queue.durable ? "" : "Unkept");
+    const text = reached ? "" : fill(out ? words.out : words[away], count, trouble);
     at("let-in").hidden = reached || !out;
     if (box.textContent !== text) box.textContent = text;
     box.hidden = reached;
@@ -178,8 +180,9 @@
   const send = async (w) => {
     const path = w.kind === "reading" ? "/readings" : "/readings/" + encodeURIComponent(w.key) + "/strike";
     const answer = await call(path, { method: "POST", body: JSON.stringify(w.body) });
-    if (answer.status >= 500) throw new Error(String(answer.status));
-    return { ok: answer.ok, status: answer.status, document: await answer.json() };
+    const document = await answer.json();
+    if (answer.status >= 500) throw Object.assign(new Error(String(answer.status)), { said: document.error });
+    return { ok: answer.ok, status: answer.status, document };
   };
 
   const isNewer = (document) => document.version >= now.version;
@@ -232,12 +235,18 @@
     try {
       for (let next = unsent()[0]; next; next = unsent()[0]) await settle(next, await send(next));
       setReached(true);
-    } catch {
-      setReached(false);
-      again = setTimeout(deliver, RETRY_MS);
+    } catch (e) {
+      notReached(e);
     } finally {
       sending = false;
     }
+  };
+
+  const notReached = (e) => {
+    trouble = e.said ? e.said.text + "; " + e.said.remedy : "";
+    setReached(false);
+    clearTimeout(again);
+    again = setTimeout(deliver, RETRY_MS);
   };
 
   const setReached = (is) => {
@@ -259,9 +268,8 @@
         const answer = await call("/sheet/now", { method: "GET" });
         if (answer.ok) take(await answer.json());
       }
-    } catch {
-      setReached(false);
-      again = setTimeout(deliver, RETRY_MS);
+    } catch (e) {
+      notReached(e);
     } finally {
       refreshing = false;
     }
@@ -335,7 +343,7 @@
 
   addEventListener("beforeunload", (e) => { if (!reached && unsent().length) e.preventDefault(); });
   addEventListener("online", deliver);
-  addEventListener("offline", () => setReached(false));
+  addEventListener("offline", () => { trouble = ""; setReached(false); });
 
   const news = new EventSource(base + "/sheet/events");
   news.addEventListener("changed", (e) => { if (Number(e.data) > now.version) refresh(); });

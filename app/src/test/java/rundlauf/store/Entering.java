@@ -8,6 +8,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 
@@ -34,16 +35,16 @@ final class Entering {
 
   /** The command that starts it. */
   static List<String> command(String file, SynchronousMode synchronous, String prefix, int count) {
-    return List.of(
-        System.getProperty("java.home") + "/bin/java",
-        "-Xmx256m",
-        "-XX:TieredStopAtLevel=1",
-        "-cp",
-        System.getProperty("java.class.path"),
-        Entering.class.getName(),
-        file,
-        synchronous.name(),
-        prefix,
-        Integer.toString(count));
+    return java(Entering.class, file, synchronous.name(), prefix, Integer.toString(count));
+  }
+
+  /** The command that starts a class of the tests as a process of its own. */
+  static List<String> java(Class<?> started, String... args) {
+    List<String> command = new ArrayList<>();
+    command.add(System.getProperty("java.home") + "/bin/java");
+    command.addAll(List.of("-Xmx256m", "-XX:TieredStopAtLevel=1"));
+    command.addAll(List.of("-cp", System.getProperty("java.class.path"), started.getName()));
+    command.addAll(List.of(args));
+    return command;
   }
 }

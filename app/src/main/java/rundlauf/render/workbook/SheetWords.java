@@ -13,13 +13,25 @@ public final class SheetWords {
   private static final List<String> REASONS =
       List.of("needle-stuck", "bumped", "misread", "wrong-place");
 
+  private static final List<String> NAMES =
+      List.of(
+          "count",
+          "beyond",
+          "away",
+          "away-unkept",
+          "trouble",
+          "trouble-unkept",
+          "out",
+          "waiting",
+          "anew",
+          "leave");
+
   private SheetWords() {}
 
-  /** As JSON that is safe inside a script element; {@code {0}} stands where a number comes. */
+  /** As JSON that is safe inside a script element; {@code {0}} stands where something comes. */
   public static String of(Wording words) {
     Map<String, String> said = new LinkedHashMap<>();
-    for (String name :
-        List.of("count", "beyond", "away", "away-unkept", "out", "waiting", "anew", "leave")) {
+    for (String name : NAMES) {
       said.put(camel(name), words.pattern("sheet-script-" + name));
     }
     try {
@@ -30,7 +42,7 @@ public final class SheetWords {
   }
 
   private static String camel(String name) {
-    return name.equals("away-unkept") ? "awayUnkept" : name;
+    return name.replace("-unkept", "Unkept");
   }
 
   /** Why readings are often struck out. */
