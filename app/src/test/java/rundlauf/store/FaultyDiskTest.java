@@ -114,7 +114,7 @@ class FaultyDiskTest {
   }
 
   private static List<String> keys(int count) {
-    return IntStream.range(0, count).mapToObj(i -> "k" + i).toList();
+    return IntStream.range(0, count).mapToObj(i -> "k-" + i).toList();
   }
 
   /** The keys of a store's readings, which all are as typed; the store is whole. */
@@ -129,7 +129,7 @@ class FaultyDiskTest {
     }
     List<TypedReading> typed =
         IntStream.range(0, all.size())
-            .mapToObj(i -> reading("k" + i, "45", Integer.toString(i)))
+            .mapToObj(i -> reading("k-" + i, "45", Integer.toString(i)))
             .toList();
     assertThat(all).extracting(Reading::typed).isEqualTo(typed);
     assertThat(all)

@@ -55,7 +55,7 @@ final class Persisting {
     Store store = tried("open", () -> Store.open(database, tables, InstantSource.system()));
     tried("begin", () -> begun(store));
     for (int i = 0; i < READINGS; i++) {
-      String key = "k" + i;
+      String key = "k-" + i;
       var reading = reading(key, "45", Integer.toString(i));
       tried(key, () -> store.benches().append(TRIAL, reading));
       say("kept " + key);
