@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
+import rundlauf.cli.BackupCommand;
 import rundlauf.cli.CommandLines;
 import rundlauf.cli.CompareCommand;
 import rundlauf.cli.Console;
@@ -78,7 +79,8 @@ public final class Main {
             new PublishCommand(publish(), console),
             new RecomputeCommand(recompute(), console),
             new ImportCommand(MainStore::take, console),
-            new ExportCommand(MainStore::give, console)),
+            new ExportCommand(MainStore::give, console),
+            new BackupCommand(MainStore::backUp, console)),
         console,
         args);
   }

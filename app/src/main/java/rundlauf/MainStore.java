@@ -2,7 +2,6 @@ package rundlauf;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rundlauf.cli.CommandLines;
@@ -14,10 +13,12 @@ import rundlauf.files.TypedDocuments;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.store.Store;
+import rundlauf.store.StoreCopy;
 import rundlauf.store.UserStore;
 import rundlauf.usecase.BenchPackage;
 import rundlauf.usecase.ExportBench;
 import rundlauf.usecase.KeepContents;
+import rundlauf.usecase.Kept;
 import rundlauf.usecase.StoredBench;
 
 /** What the commands do with a store, and with packages. */
@@ -39,8 +40,13 @@ final class MainStore {
     return new BenchPackage(new TypedDocuments(), written(), new Processors());
   }
 
+  /** Copies a store into a file. */
+  static Kept.Copy backUp(Optional<String> address, String out) {
+    return StoreCopy.make(address.orElseGet(UserStore::address), out, InstantSource.system());
+  }
+
   /** Takes a package into a store. */
-  static String take(Optional<String> address, String place) {
+  static KeepContents.Imported take(Optional<String> address, String place) {
     var contents = DISK.contents(place);
     return with(address, store -> keep(store).keep(contents));
   }
@@ -57,7 +63,8 @@ final class MainStore {
   }
 
   /** Writes a bench's package into a folder. */
-  static List<String> give(Optional<String> address, Optional<String> bench, String folder) {
+  static ExportBench.Exported give(
+      Optional<String> address, Optional<String> bench, String folder) {
     return with(address, store -> export(store).export(bench, folder));
   }
 

@@ -9,6 +9,8 @@ import picocli.CommandLine.Parameters;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
+import rundlauf.usecase.ExportBench;
+import rundlauf.wire.StoreDocument;
 
 /** {@code export DIR}: the package of a bench out of the store. */
 @Command(name = "export")
@@ -25,10 +27,13 @@ public final class ExportCommand implements Callable<Integer> {
   @Option(names = "--store", paramLabel = "URL")
   private Optional<String> store = Optional.empty();
 
-  /** Writes the package of a bench of a store into a folder; gives the paths of its files. */
+  @Option(names = "--json")
+  private boolean json;
+
+  /** Writes the package of a bench of a store into a folder. */
   @FunctionalInterface
   public interface Exporting {
-    List<String> export(Optional<String> store, Optional<String> bench, String folder);
+    ExportBench.Exported export(Optional<String> store, Optional<String> bench, String folder);
   }
 
   public ExportCommand(Exporting exporting, Console console) {
@@ -38,12 +43,15 @@ public final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    var answers = new Answers(console, false);
+    var answers = new Answers(console, json);
     return answers.give(folder, () -> answer(exporting.export(store, bench, folder))).status();
   }
 
-  private Answers.Answer answer(List<String> files) {
+  private Answers.Answer answer(ExportBench.Exported exported) {
+    List<String> files = exported.files();
     Saying said = Saying.of("export-done", "", Arg.of(files.size()), Arg.of(folder));
-    return new Answers.Answer(Sentences.text(said), Exit.DONE);
+    String text =
+        json ? StoreDocument.exported(folder, exported.bench(), files) : Sentences.text(said);
+    return new Answers.Answer(text, Exit.DONE);
   }
 }

@@ -61,13 +61,20 @@ record SqliteFile(String file, SynchronousMode synchronous) implements Database 
   @Override
   public String backUp(Jdbi jdbi, String label) {
     String copy = file + "." + label + ".backup";
-    jdbi.useHandle(handle -> handle.execute("VACUUM INTO ?", copy));
-    try (FileChannel written = FileChannel.open(Path.of(copy), StandardOpenOption.WRITE)) {
-      written.force(true);
+    try {
+      copy(jdbi, Path.of(copy));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return copy;
+  }
+
+  /** Copies everything while others may use it, and waits until the copy is on its disk. */
+  static void copy(Jdbi jdbi, Path to) throws IOException {
+    jdbi.useHandle(handle -> handle.execute("VACUUM INTO ?", to.toString()));
+    try (FileChannel written = FileChannel.open(to, StandardOpenOption.WRITE)) {
+      written.force(true);
+    }
   }
 
   /** Everything goes into the one file, so that it can be carried away alone. */

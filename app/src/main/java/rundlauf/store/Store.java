@@ -105,8 +105,13 @@ public final class Store implements AutoCloseable {
     return new Sql(jdbi, database, clock);
   }
 
+  /** Now, as a part of a copy's name. */
+  static String stamp(InstantSource clock) {
+    return STAMP.format(clock.instant());
+  }
+
   private String backUp() {
-    String label = "v" + migrations.version() + "." + STAMP.format(clock.instant());
+    String label = "v" + migrations.version() + "." + stamp(clock);
     try {
       return database.backUp(jdbi, label);
     } catch (JdbiException | UncheckedIOException e) {

@@ -23,18 +23,26 @@ public final class ExportBench {
   }
 
   /**
+   * What was written.
+   *
+   * @param bench its name
+   * @param files the paths of the package's files
+   */
+  public record Exported(String bench, List<String> files) {}
+
+  /**
    * Writes the package of a bench into a folder.
    *
    * @param bench its name; empty: the only one there is
    * @param folder new or empty
-   * @return the paths of its files
    * @throws Refused when there is no such bench, several and none was named, or the folder is used
    */
-  public List<String> export(Optional<String> bench, String folder) {
+  public Exported export(Optional<String> bench, String folder) {
     target.requireFresh(folder);
-    BenchContents packed = packed(bench.orElseGet(this::only));
+    String name = bench.orElseGet(this::only);
+    BenchContents packed = packed(name);
     target.write(folder, packed);
-    return packed.paths();
+    return new Exported(name, packed.paths());
   }
 
   /** The package of a bench, as a ZIP. */

@@ -19,6 +19,6 @@ public final class ImportBench {
    * @throws rundlauf.quantity.Refused for whatever is not as it should be; nothing is kept then
    */
   public String take(byte[] zip, String name) {
-    return keepContents.keep(source.contents(zip, name));
+    return keepContents.keep(source.contents(zip, name)).bench();
   }
 }

@@ -32,13 +32,20 @@ public final class KeepContents {
   }
 
   /**
+   * What was taken in.
+   *
+   * @param bench its name
+   * @param fresh what the store had not kept before
+   */
+  public record Imported(String bench, BenchTally fresh) {}
+
+  /**
    * Keeps a bench and all its trials; what is kept already in the same words is not kept twice.
    *
-   * @return the name of the bench
    * @throws Refused when a file cannot be read or is named by no trial, or when a bench, trial or
    *     reading of that name is kept otherwise; then nothing of it is kept
    */
-  public String keep(BenchContents contents) {
+  public Imported keep(BenchContents contents) {
     Bench bench = documents.bench(contents);
     String document = text(contents, BenchContents.DOCUMENT);
     List<ImportedTrial> trials =
@@ -46,9 +53,11 @@ public final class KeepContents {
     requireNamed(contents, bench.trials(), trials);
     trials.forEach(trial -> requireWhole(contents, trial));
     look(bench.name(), document, trials);
+    BenchTally before = BenchTally.of(bench.name(), benches, attachments);
     benches.keepBench(bench.name(), document);
     trials.forEach(trial -> keep(contents, trial));
-    return bench.name();
+    BenchTally after = BenchTally.of(bench.name(), benches, attachments);
+    return new Imported(bench.name(), after.minus(before));
   }
 
   private static void requireNamed(

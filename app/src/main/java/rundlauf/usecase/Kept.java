@@ -33,4 +33,13 @@ public final class Kept {
    * @param size in bytes
    */
   public record Attachment(String name, String digest, long size, Instant at) {}
+
+  /**
+   * A copy of a whole store.
+   *
+   * @param store its address, without secrets
+   * @param place where the copy lies
+   * @param bytes how large it is
+   */
+  public record Copy(String store, String place, long bytes) {}
 }

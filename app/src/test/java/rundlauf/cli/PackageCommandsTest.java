@@ -215,6 +215,48 @@ class PackageCommandsTest {
     refused(bench("photos: [pictures/nose.jpg]", "k1"), "two rows have the id k1");
   }
 
+  @Test
+  void whatWasNewIsSaid() throws IOException {
+    Path bench = bench("photos: [pictures/nose.jpg]", "k2");
+    String store = folder.resolve("a.db").toString();
+    assertThat(Ran.of("import", bench.toString(), "--store", store).out())
+        .isEqualTo(
+            "Imported: Erfunden, für Proben. New in the store: one trial, 3 readings"
+                + " (one struck out), one recording or photo.\n");
+    Files.writeString(
+        bench.resolve("trials/b.yaml"),
+        "trial: speed\nreadings: |\n  setting_%, speed_rpm\n  20, 0\n  30, 4260\n");
+    JsonNode line = line("imported.json", "import", bench.toString(), "--store", store, "--json");
+    assertThat(line.path("new"))
+        .isEqualTo(
+            JSON.readTree(
+                "{'benches':0,'trials':1,'readings':2,'struck':0,'files':0}".replace('\'', '"')));
+    String out = folder.resolve("out").toString();
+    line = line("exported.json", "export", out, "--store", store, "--json");
+    assertThat(line.path("bench").asText()).isEqualTo("Erfunden, für Proben");
+    assertThat(line.path("package")).hasSize(files(Path.of(out)).size());
+  }
+
+  private static JsonNode line(String schema, String... call) throws IOException {
+    Ran ran = Ran.of(call);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.lines()).hasSize(1);
+    JsonNode line = JSON.readTree(ran.out());
+    assertThat(Schemas.complaints(schema, line)).isEmpty();
+    return line;
+  }
+
+  @Test
+  void refusalsOfImportAndExportAreDocumentsToo() throws IOException {
+    String store = folder.resolve("a.db").toString();
+    Path bench = bench("photos: [pictures/nose.jpg, none.jpg]", "k2");
+    JsonNode line = line("refusal.json", "import", bench.toString(), "--store", store, "--json");
+    assertThat(line.path("file").asText()).isEqualTo(bench.toString());
+    assertThat(line.path("error").path("code").asText()).isEqualTo("file-missing");
+    line = line("refusal.json", "export", bench.toString(), "--store", store, "--json");
+    assertThat(line.path("error").path("code").asText()).isEqualTo("out-used");
+  }
+
   private void refused(Path bench, String sentence) {
     String store = folder.resolve("a.db").toString();
     Ran ran = Ran.of("import", bench.toString(), "--store", store);
@@ -228,7 +270,10 @@ class PackageCommandsTest {
     String store = folder.resolve(name + ".db").toString();
     Ran ran = Ran.of("import", bench.toString(), "--store", store);
     assertThat(ran.err()).isEmpty();
-    assertThat(Ran.of("import", bench.toString(), "--store", store)).isEqualTo(ran);
+    Ran again = Ran.of("import", bench.toString(), "--store", store);
+    assertThat(again.status()).isZero();
+    assertThat(again.out())
+        .endsWith(". Nothing of it was new: the store keeps all of it already.\n");
     Path out = folder.resolve(name);
     assertThat(Ran.of("export", out.toString(), "--store", store).err()).isEmpty();
     return out;

@@ -30,7 +30,7 @@ class StoredBenchTest {
         Store.open(
             folder.resolve("demo.db").toString(), () -> Instant.parse("2026-11-25T20:00:00Z"))) {
       var benches = store.benches();
-      String name = new KeepContents(benches, store.attachments(), documents).keep(demo);
+      String name = new KeepContents(benches, store.attachments(), documents).keep(demo).bench();
       var stored = new StoredBench(benches, store.attachments(), documents);
       Bench kept = documents.bench(stored.contents(name));
       assertThat(figures(kept)).isEqualTo(figures(typed)).isNotEmpty();

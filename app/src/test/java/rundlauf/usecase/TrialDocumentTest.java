@@ -51,7 +51,8 @@ class TrialDocumentTest {
     store = Store.open(folder.resolve("store.db").toString(), InstantSource.system());
     String bench =
         new KeepContents(store.benches(), store.attachments(), new TypedDocuments())
-            .keep(DemoBenchFiles.contents());
+            .keep(DemoBenchFiles.contents())
+            .bench();
     speed = new TrialName(bench, "heron-speed.yaml");
   }
 
