@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Objects;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -90,7 +91,7 @@ public final class StoreCopy {
   }
 
   private static Path folder(Path file) {
-    return file.toAbsolutePath().getParent();
+    return Objects.requireNonNull(file.toAbsolutePath().getParent()); // what is no folder has one
   }
 
   private static Path path(String typed) {

@@ -53,7 +53,7 @@ class FaultyDiskTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"pwrite64, ENOSPC", "pwrite64, EIO", "fsync, EIO", "ftruncate, EIO"})
+  @CsvSource({"fsync, EIO", "ftruncate, EIO", "pwrite64, ENOSPC", "pwrite64, EIO"})
   @Tag("long")
   void eachCallFailsOnce(String call, String error) throws Exception {
     int failed = 0;

@@ -28,8 +28,8 @@ class LostPowerTest {
 
   @Test
   void everyAcknowledgedReadingIsThere() throws Exception {
-    assertThat(lost(SynchronousMode.FULL, 8)).isEmpty();
-    assertThat(images).isGreaterThan(60);
+    assertThat(lost(SynchronousMode.FULL, 12)).isEmpty();
+    assertThat(images).isGreaterThan(40);
   }
 
   @Test
