@@ -32,7 +32,7 @@ final class Answers {
     } catch (RuntimeException | Error fault) {
       console.details(fault);
       String kind = fault.getClass().getSimpleName();
-      refuse(input, Refused.at(new Place(input, 0, 0, ""), "fault", Arg.of(kind)));
+      refuse(input, Refused.at(Place.of(input), "fault", Arg.of(kind)));
       return Exit.FAULT;
     }
     write(answer.text());

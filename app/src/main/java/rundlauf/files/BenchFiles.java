@@ -35,20 +35,35 @@ public final class BenchFiles {
    * @throws Refused for whatever is not as it should be in the bench or in the typing of a trial
    */
   public static Bench read(Path path, String name) {
-    Place asked = new Place(name, 0, 0, "");
+    return within(path, name, BenchFiles::read);
+  }
+
+  /** What is made of the files of a bench while they are open. */
+  interface Reading<T> {
+    T of(Folder folder) throws IOException;
+  }
+
+  /**
+   * What is made of a bench's files.
+   *
+   * @param path a folder or a ZIP archive
+   * @param name as the user named it
+   */
+  static <T> T within(Path path, String name, Reading<T> reading) {
+    Place asked = Place.of(name);
     DiskFolder.requireThere(path, asked);
     try {
       if (Files.isDirectory(path)) {
-        return read(new DiskFolder(path, name));
+        return reading.of(new DiskFolder(path, name));
       }
       DiskFolder.open(path, name, asked).close(); // refuses what is no file, by its own sentence
       try (ZipFolder zip = ZipFolder.open(path, name)) {
-        return read(top(zip));
+        return reading.of(top(zip));
       }
     } catch (ZipException broken) {
       throw Refused.at(asked, "archive-not-read", Arg.typed(String.valueOf(broken.getMessage())));
     } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(asked, broken);
+      throw TypedFile.notRead(asked, broken);
     }
   }
 
@@ -85,7 +100,7 @@ public final class BenchFiles {
   }
 
   /** An archive may hold the bench's files, or one folder with them. */
-  static Folder top(ZipFolder zip) {
+  private static Folder top(ZipFolder zip) {
     if (zip.paths().contains(DOCUMENT)) {
       return zip;
     }
@@ -111,20 +126,20 @@ public final class BenchFiles {
     try {
       return folder.paths();
     } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(new Place(folder.shown(DOCUMENT), 0, 0, ""), broken);
+      throw TypedFile.notRead(Place.of(folder.shown(DOCUMENT)), broken);
     }
   }
 
   private static Entry.Fields document(Folder folder) {
     String shown = folder.shown(DOCUMENT);
-    Place asked = new Place(shown, 0, 0, "");
+    Place asked = Place.of(shown);
     try (InputStream in = folder.open(DOCUMENT, asked)) {
-      return YamlDocument.read(Utf8.text(TrialFiles.bytes(in, shown), shown), shown).fields();
+      return YamlDocument.read(Utf8.text(TypedFile.bytes(in, shown), shown), shown).fields();
     } catch (Refused refused) {
       boolean missing = refused.saying().code().equals("file-missing");
       throw missing ? Refused.at(asked, "bench-missing") : refused;
     } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(asked, broken);
+      throw TypedFile.notRead(asked, broken);
     }
   }
 }

@@ -41,9 +41,9 @@ final class BenchInspections {
 
   /** A quick look, so that thousands of other trials are not parsed. */
   private static boolean speaksOfOne(Folder bench, String path) throws IOException {
-    Place asked = new Place(bench.shown(path), 0, 0, "");
+    Place asked = Place.of(bench.shown(path));
     try (InputStream in = bench.open(path, asked)) {
-      byte[] bytes = TrialFiles.bytes(in, bench.shown(path));
+      byte[] bytes = TypedFile.bytes(in, bench.shown(path));
       return new String(bytes, StandardCharsets.ISO_8859_1).contains(KIND);
     }
   }

@@ -1,14 +1,10 @@
 package rundlauf.files;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Cut;
-import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -25,16 +21,7 @@ public final class CutFiles {
    * @throws Refused for whatever cannot be read one way only
    */
   public static Cut read(Path path, String name) {
-    Place asked = new Place(name, 0, 0, "");
-    DiskFolder.requireThere(path, asked);
-    if (Files.isDirectory(path)) {
-      throw Refused.at(asked, "cut-is-folder");
-    }
-    try (InputStream in = DiskFolder.open(path, name, asked)) {
-      return parse(Utf8.text(TrialFiles.bytes(in, name), name), name);
-    } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(asked, broken);
-    }
+    return parse(Utf8.text(TypedFile.bytes(path, name, "cut-is-folder"), name), name);
   }
 
   /**
@@ -44,18 +31,11 @@ public final class CutFiles {
    * @param name what to call it in sentences
    */
   public static Cut parse(String text, String name) {
-    Entry.Fields document = YamlDocument.read(text, name).fields();
-    refuse(document, "trial", "cut-is-trial");
-    refuse(document, "bench", "cut-is-bench");
-    refuse(document, "feature", "cut-is-job");
-    return Cut.of(name, document);
-  }
-
-  private static void refuse(Entry.Fields document, String field, String code) {
-    if (document.get(field).isPresent()) {
-      Place place = document.keyPlaces().getOrDefault(field, document.place());
-      throw Refused.at(place.field(field), code);
-    }
+    YamlDocument document = YamlDocument.read(text, name);
+    document.refuse("trial", "cut-is-trial");
+    document.refuse("bench", "cut-is-bench");
+    document.refuse("feature", "cut-is-job");
+    return Cut.of(name, document.fields());
   }
 
   /**

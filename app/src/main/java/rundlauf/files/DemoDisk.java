@@ -24,7 +24,7 @@ public final class DemoDisk implements DemoFolder {
       return new Laid(folder.toString(), bench.toString());
     } catch (IOException | UncheckedIOException | InvalidPathException broken) {
       throw Refused.at(
-          new Place(name, 0, 0, ""),
+          Place.of(name),
           "demo-folder-not-made",
           Arg.typed(name),
           Arg.typed(String.valueOf(broken.getMessage())));

@@ -7,13 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipOutputStream;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -36,18 +33,9 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
 
   @Override
   public BenchContents contents(String place) {
-    Place asked = new Place(place, 0, 0, "");
+    Place asked = Place.of(place);
     Path path = path(place, asked);
-    DiskFolder.requireThere(path, asked);
-    try {
-      if (Files.isDirectory(path)) {
-        return read(new DiskFolder(path, place), asked);
-      }
-      DiskFolder.open(path, place, asked).close(); // refuses what is no file, by its own sentence
-      return unzipped(path, place);
-    } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(asked, broken);
-    }
+    return BenchFiles.within(path, place, folder -> read(folder, asked));
   }
 
   @Override
@@ -56,21 +44,12 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
       Path file = Files.createTempFile("rundlauf-", ".zip");
       try {
         Files.write(file, zip);
-        return unzipped(file, name);
+        return BenchFiles.within(file, name, folder -> read(folder, Place.of(name)));
       } finally {
         Files.deleteIfExists(file);
       }
     } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(new Place(name, 0, 0, ""), broken);
-    }
-  }
-
-  private static BenchContents unzipped(Path file, String name) throws IOException {
-    Place asked = new Place(name, 0, 0, "");
-    try (ZipFolder zip = ZipFolder.open(file, name)) {
-      return read(BenchFiles.top(zip), asked);
-    } catch (ZipException broken) {
-      throw Refused.at(asked, "archive-not-read", Arg.typed(String.valueOf(broken.getMessage())));
+      throw TypedFile.notRead(Place.of(name), broken);
     }
   }
 
@@ -90,7 +69,7 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
       }
     }
     if (!files.containsKey(BenchContents.DOCUMENT)) {
-      throw Refused.at(new Place(folder.shown(BenchContents.DOCUMENT), 0, 0, ""), "bench-missing");
+      throw Refused.at(Place.of(folder.shown(BenchContents.DOCUMENT)), "bench-missing");
     }
     return BenchContents.of(files);
   }
@@ -104,15 +83,9 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
 
   @Override
   public void requireFresh(String folder) {
-    Place asked = new Place(folder, 0, 0, "");
-    Path path = path(folder, asked);
-    if (Files.exists(path) && !Files.isDirectory(path)) {
-      throw Refused.at(asked, "out-is-file", Arg.typed(folder));
-    }
-    try (Stream<Path> within = Files.isDirectory(path) ? Files.list(path) : Stream.empty()) {
-      if (within.findAny().isPresent()) {
-        throw Refused.at(asked, "out-used", Arg.typed(folder));
-      }
+    try {
+      Path path = path(folder, Place.of(folder));
+      OutFolder.requireFresh(path, folder, "out-is-file", "out-used");
     } catch (IOException broken) {
       throw notWritten(folder, broken);
     }
@@ -125,16 +98,12 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
     }
   }
 
-  /** Writes beside the file first, so that no half of one is ever found under its name. */
   @Override
   public void write(String folder, String name, byte[] content) {
-    Place asked = new Place(folder, 0, 0, "");
+    Place asked = Place.of(folder);
     Path file = path(folder, asked).resolve(InnerPath.of(name, asked));
     try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
-      Path fresh = file.resolveSibling(file.getFileName() + ".part");
-      Files.write(fresh, content);
-      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+      OutFolder.write(file, content);
     } catch (IOException broken) {
       throw notWritten(file.toString(), broken);
     }
@@ -167,8 +136,6 @@ public final class DiskContents implements ContentsSource, ContentsTarget {
 
   private static Refused notWritten(String file, IOException broken) {
     return Refused.at(
-        new Place(file, 0, 0, ""),
-        "out-not-written",
-        Arg.typed(String.valueOf(broken.getMessage())));
+        Place.of(file), "out-not-written", Arg.typed(String.valueOf(broken.getMessage())));
   }
 }

@@ -1,15 +1,12 @@
 package rundlauf.files;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Cut;
 import rundlauf.bench.Entry;
-import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
 import rundlauf.usecase.CutSource;
 
 /**
@@ -22,7 +19,7 @@ public final class DiskCuts implements CutSource {
 
   @Override
   public Sourced read(String file) {
-    Path path = path(file);
+    Path path = TypedFile.path(file);
     Cut cut = CutFiles.read(path, file);
     return cut.setup() instanceof Cut.SetupNamed named
         ? new Sourced(cut, Optional.of(bench(cut, named, path)))
@@ -45,13 +42,5 @@ public final class DiskCuts implements CutSource {
     return cut.document().get("setup").orElseThrow() instanceof Entry.Fields setup
         ? setup.get("bench").orElse(setup).place()
         : cut.place("setup");
-  }
-
-  private static Path path(String name) {
-    try {
-      return Path.of(name);
-    } catch (InvalidPathException notOne) {
-      throw Refused.at(new Place(name, 0, 0, ""), "file-missing", Arg.typed(name));
-    }
   }
 }

@@ -77,7 +77,7 @@ record DiskFolder(Path root, String name) implements Folder {
               .sorted()
               .toList();
       if (paths.size() > Bounds.FILES) {
-        throw Refused.at(new Place(name, 0, 0, ""), "files-many", Arg.of(Bounds.FILES));
+        throw Refused.at(Place.of(name), "files-many", Arg.of(Bounds.FILES));
       }
       return paths;
     }

@@ -1,14 +1,10 @@
 package rundlauf.files;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Trial;
-import rundlauf.quantity.Arg;
-import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
 import rundlauf.usecase.BenchSource;
 import rundlauf.usecase.TrialSource;
 
@@ -22,7 +18,7 @@ public final class DiskTrials implements TrialSource, BenchSource {
 
   @Override
   public Sourced read(String file) {
-    Path path = path(file);
+    Path path = TypedFile.path(file);
     Trial trial = TrialFiles.read(path, file);
     Path own = path.toAbsolutePath().normalize().getParent();
     if (own == null || !own.equals(folder)) {
@@ -34,14 +30,6 @@ public final class DiskTrials implements TrialSource, BenchSource {
 
   @Override
   public Bench bench(String name) {
-    return BenchFiles.read(path(name), name);
-  }
-
-  private static Path path(String name) {
-    try {
-      return Path.of(name);
-    } catch (InvalidPathException notOne) {
-      throw Refused.at(new Place(name, 0, 0, ""), "file-missing", Arg.typed(name));
-    }
+    return BenchFiles.read(TypedFile.path(name), name);
   }
 }

@@ -1,13 +1,7 @@
 package rundlauf.files;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import rundlauf.bench.Entry;
 import rundlauf.bench.Job;
-import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 
 /** Reads job files. */
@@ -22,30 +16,14 @@ public final class JobFiles {
    * @throws Refused for whatever cannot be read one way only
    */
   public static Job read(Path path, String name) {
-    Place asked = new Place(name, 0, 0, "");
-    DiskFolder.requireThere(path, asked);
-    if (Files.isDirectory(path)) {
-      throw Refused.at(asked, "job-is-folder");
-    }
-    try (InputStream in = DiskFolder.open(path, name, asked)) {
-      return parse(Utf8.text(TrialFiles.bytes(in, name), name), name);
-    } catch (IOException | UncheckedIOException broken) {
-      throw TrialFiles.notRead(asked, broken);
-    }
+    return parse(Utf8.text(TypedFile.bytes(path, name, "job-is-folder"), name), name);
   }
 
   private static Job parse(String text, String name) {
-    Entry.Fields document = YamlDocument.read(text, name).fields();
-    refuse(document, "trial", "job-is-trial");
-    refuse(document, "bench", "job-is-bench");
-    refuse(document, "operation", "job-is-cut");
-    return Job.of(name, document);
-  }
-
-  private static void refuse(Entry.Fields document, String field, String code) {
-    if (document.get(field).isPresent()) {
-      Place place = document.keyPlaces().getOrDefault(field, document.place());
-      throw Refused.at(place.field(field), code);
-    }
+    YamlDocument document = YamlDocument.read(text, name);
+    document.refuse("trial", "job-is-trial");
+    document.refuse("bench", "job-is-bench");
+    document.refuse("operation", "job-is-cut");
+    return Job.of(name, document.fields());
   }
 }

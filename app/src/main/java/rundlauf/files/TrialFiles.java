@@ -3,7 +3,7 @@ package rundlauf.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -27,19 +27,11 @@ public final class TrialFiles {
    * @throws Refused for whatever cannot be read one way only
    */
   public static Trial read(Path path, String name) {
-    Place asked = new Place(name, 0, 0, "");
-    DiskFolder.requireThere(path, asked);
-    if (Files.isDirectory(path)) {
-      throw Refused.at(asked, "trial-is-folder");
-    }
+    byte[] bytes = TypedFile.bytes(path, name, "trial-is-folder");
     Path absolute = path.toAbsolutePath();
     Path parent = absolute.getParent();
-    try (InputStream in = DiskFolder.open(path, name, asked)) {
-      Path root = parent == null ? absolute : parent;
-      return parse(bytes(in, name), name, new DiskFolder(root, folderOf(name)));
-    } catch (IOException | UncheckedIOException broken) {
-      throw notRead(asked, broken);
-    }
+    Path root = parent == null ? absolute : parent;
+    return parse(bytes, name, new DiskFolder(root, folderOf(name)));
   }
 
   /**
@@ -66,19 +58,19 @@ public final class TrialFiles {
             return List.of();
           }
         };
-    return parse(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), name, none);
+    return parse(text.getBytes(StandardCharsets.UTF_8), name, none);
   }
 
   /** A trial of a bench. */
   static Trial read(Folder bench, String path) {
     String name = bench.shown(path);
-    Place asked = new Place(name, 0, 0, "");
+    Place asked = Place.of(name);
     int slash = path.lastIndexOf('/');
     Folder own = slash < 0 ? bench : bench.under(path.substring(0, slash));
     try (InputStream in = bench.open(path, asked)) {
-      return parse(bytes(in, name), name, own);
+      return parse(TypedFile.bytes(in, name), name, own);
     } catch (IOException | UncheckedIOException broken) {
-      throw notRead(asked, broken);
+      throw TypedFile.notRead(asked, broken);
     }
   }
 
@@ -109,21 +101,8 @@ public final class TrialFiles {
     try (InputStream in = folder.open(path, asked)) {
       return CsvTable.read(new ByteLines(in, shown), shown, new Place(shown, 0, 0, "readings"));
     } catch (IOException | UncheckedIOException broken) {
-      throw notRead(asked, broken);
+      throw TypedFile.notRead(asked, broken);
     }
-  }
-
-  /** The whole of a YAML file. */
-  static byte[] bytes(InputStream in, String name) throws IOException {
-    byte[] bytes = in.readNBytes((int) Bounds.YAML_BYTES + 1);
-    if (bytes.length > Bounds.YAML_BYTES) {
-      throw Refused.at(new Place(name, 0, 0, ""), "file-too-large", Arg.of(Bounds.YAML_BYTES));
-    }
-    return bytes;
-  }
-
-  static Refused notRead(Place asked, Exception broken) {
-    return Refused.at(asked, "file-not-read", Arg.typed(String.valueOf(broken.getMessage())));
   }
 
   private static String folderOf(String name) {

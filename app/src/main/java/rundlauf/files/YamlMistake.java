@@ -48,6 +48,6 @@ final class YamlMistake {
 
   private static Place place(Optional<Mark> mark, String file) {
     return mark.map(m -> new Place(file, m.getLine() + 1, m.getColumn() + 1, ""))
-        .orElse(new Place(file, 0, 0, ""));
+        .orElse(Place.of(file));
   }
 }

@@ -179,6 +179,6 @@ final class YamlReader {
   }
 
   private Place nowhere() {
-    return new Place(file, 0, 0, "");
+    return Place.of(file);
   }
 }

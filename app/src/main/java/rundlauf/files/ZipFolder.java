@@ -40,7 +40,7 @@ final class ZipFolder implements Folder, AutoCloseable {
   }
 
   private static List<String> paths(ZipFile zip, String name) {
-    Place place = new Place(name, 0, 0, "");
+    Place place = Place.of(name);
     if (zip.size() > Bounds.FILES) {
       throw Refused.at(place, "files-many", Arg.of(Bounds.FILES));
     }

@@ -1,9 +1,6 @@
 package rundlauf.store;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -12,6 +9,7 @@ import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.usecase.AttachmentStore;
 import rundlauf.usecase.Kept.Attachment;
+import rundlauf.usecase.Sha256;
 import rundlauf.usecase.TrialName;
 
 /** Recordings and photos in tables: the same content is kept once. */
@@ -28,7 +26,7 @@ final class SqlAttachments implements AttachmentStore {
     if (content.length > MOST_BYTES) {
       throw Refused.at(Place.NOWHERE.field(name), "attachment-too-large", Arg.of(MOST_BYTES));
     }
-    String digest = sha256(content);
+    String digest = Sha256.hex(content);
     return sql.write(
         h -> {
           long id = sql.hold(h, trial);
@@ -106,17 +104,9 @@ final class SqlAttachments implements AttachmentStore {
                     .findOne()
                     .orElseThrow(
                         () -> Refused.at(sql.place(), "attachment-not-kept", Arg.typed(digest))));
-    if (!sha256(bytes).equals(digest)) {
+    if (!Sha256.hex(bytes).equals(digest)) {
       throw Refused.at(sql.place(), "attachment-damaged", Arg.typed(digest));
     }
     return bytes;
-  }
-
-  private static String sha256(byte[] content) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -1,10 +1,7 @@
 package rundlauf.usecase;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.bench.Bench;
@@ -71,12 +68,7 @@ public final class BenchPackage {
 
   /** {@code sha256:} and the digest of a file. */
   static String hash(byte[] content) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-      return "sha256:" + HexFormat.of().formatHex(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return "sha256:" + Sha256.hex(content);
   }
 
   private static byte[] bytes(String text) {

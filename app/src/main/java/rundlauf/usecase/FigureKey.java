@@ -1,9 +1,7 @@
 package rundlauf.usecase;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,20 +15,12 @@ import java.util.List;
 public record FigureKey(String inputs, String options, long seed, String method, String version) {
   /** SHA-256 over the parts, each after its length, so that no two keys run together. */
   public String digest() {
-    MessageDigest sha = sha256();
+    List<byte[]> pieces = new ArrayList<>();
     for (String part : List.of(inputs, options, Long.toString(seed), method, version)) {
       byte[] bytes = part.getBytes(StandardCharsets.UTF_8);
-      sha.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII));
-      sha.update(bytes);
+      pieces.add((bytes.length + ":").getBytes(StandardCharsets.US_ASCII));
+      pieces.add(bytes);
     }
-    return HexFormat.of().formatHex(sha.digest());
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.hex(pieces.toArray(byte[][]::new));
   }
 }

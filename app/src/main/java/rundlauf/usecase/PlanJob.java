@@ -45,7 +45,7 @@ public final class PlanJob {
 
   private static Refused unknown(String job, Bench bench) {
     List<String> names = bench.jobs().stream().map(Job::name).toList();
-    Place place = new Place(job, 0, 0, "");
+    Place place = Place.of(job);
     return names.isEmpty()
         ? Refused.at(place, "job-missing-none-defined", Arg.typed(job))
         : Refused.at(place, "job-missing", Arg.typed(job), Arg.list(Nearest.first(job, names)));

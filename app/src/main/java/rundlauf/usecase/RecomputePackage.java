@@ -76,7 +76,7 @@ public final class RecomputePackage {
     return contents
         .find(path)
         .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
-        .orElseThrow(() -> Refused.at(new Place(path, 0, 0, ""), "package-missing"));
+        .orElseThrow(() -> Refused.at(Place.of(path), "package-missing"));
   }
 
   private static List<Saying> files(BenchContents contents, List<PackageFile> files) {

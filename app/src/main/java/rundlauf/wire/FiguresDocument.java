@@ -109,6 +109,6 @@ public final class FiguresDocument {
   }
 
   private static Refused refused(String name, String found) {
-    return Refused.at(new Place(name, 0, 0, ""), "package-document", Arg.typed(found));
+    return Refused.at(Place.of(name), "package-document", Arg.typed(found));
   }
 }

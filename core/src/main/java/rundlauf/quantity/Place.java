@@ -12,6 +12,11 @@ package rundlauf.quantity;
 public record Place(String file, int line, int column, String field) {
   public static final Place NOWHERE = new Place("", 0, 0, "");
 
+  /** A file as a whole. */
+  public static Place of(String file) {
+    return new Place(file, 0, 0, "");
+  }
+
   /** The same spot, of another field. */
   public Place field(String name) {
     return new Place(file, line, column, name);
