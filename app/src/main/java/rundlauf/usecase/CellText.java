@@ -3,6 +3,7 @@ package rundlauf.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import rundlauf.bench.RowColumns;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 
@@ -17,7 +18,7 @@ final class CellText {
 
   /** The reading without blanks round its texts and without empty cells. */
   static TypedReading checked(TypedReading typed) {
-    require("id", typed.key());
+    require(RowColumns.ID, typed.key());
     List<TypedReading.Cell> cells = new ArrayList<>();
     for (TypedReading.Cell cell : typed.cells()) {
       String text = cell.text().strip();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Entry;
+import rundlauf.bench.RowColumns;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 
@@ -19,7 +20,10 @@ import rundlauf.bench.Trial;
  */
 record ImportedTrial(
     TrialName name, String document, List<Row> rows, Optional<String> table, List<String> files) {
-  private static final List<String> OF_THE_ROW = List.of("id", "struck", "reason");
+  /** Columns that the store keeps in its own way; when a reading was taken is kept as typed. */
+  private static final List<String> KEPT_APART =
+      List.of(RowColumns.ID, RowColumns.STRUCK, RowColumns.REASON);
+
   private static final String NO_REASON = "no reason given";
 
   /** A reading, and why it was struck out. */
@@ -39,35 +43,23 @@ record ImportedTrial(
   private static List<Row> rows(Table table) {
     List<Row> rows = new ArrayList<>();
     for (Table.Row row : table.rows()) {
-      Map<String, String> cells = cells(table, row);
-      String key = Optional.ofNullable(cells.get("id")).orElse("r" + (rows.size() + 1));
+      Map<String, String> cells = table.texts(row);
+      String key = Optional.ofNullable(cells.get(RowColumns.ID)).orElse("r" + (rows.size() + 1));
       List<TypedReading.Cell> typed = new ArrayList<>();
       cells.forEach(
           (column, text) -> {
-            if (!OF_THE_ROW.contains(column)) {
+            if (!KEPT_APART.contains(column)) {
               typed.add(new TypedReading.Cell(column, text));
             }
           });
       Optional<String> struck =
-          "yes".equals(cells.get("struck"))
-              ? Optional.of(cells.getOrDefault("reason", NO_REASON))
+          "yes".equals(cells.get(RowColumns.STRUCK))
+              ? Optional.of(cells.getOrDefault(RowColumns.REASON, NO_REASON))
               : Optional.empty();
-      struck.ifPresent(why -> CellText.require("reason", why));
+      struck.ifPresent(why -> CellText.require(RowColumns.REASON, why));
       rows.add(new Row(CellText.checked(new TypedReading(key, typed)), struck));
     }
     return rows;
-  }
-
-  /** The cells of a row in which something stands, by their column. */
-  private static Map<String, String> cells(Table table, Table.Row row) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      String text = row.cells().get(i).text();
-      if (!text.isEmpty()) {
-        cells.put(table.columns().get(i).text(), text);
-      }
-    }
-    return cells;
   }
 
   private static Entry.Fields withoutReadings(Entry.Fields document) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rundlauf.bench.Entry;
+import rundlauf.bench.RowColumns;
 import rundlauf.quantity.Place;
 
 /**
@@ -14,8 +15,6 @@ import rundlauf.quantity.Place;
  * @param rows each with as many cells as there are columns
  */
 record KeptTable(List<String> columns, List<List<String>> rows) {
-  private static final String ID = "id";
-
   static KeptTable of(List<Kept.Reading> readings) {
     List<String> typed =
         readings.stream()
@@ -24,10 +23,10 @@ record KeptTable(List<String> columns, List<List<String>> rows) {
             .distinct()
             .toList();
     boolean struck = readings.stream().anyMatch(r -> r.struck().isPresent());
-    List<String> columns = new ArrayList<>(List.of(ID));
+    List<String> columns = new ArrayList<>(List.of(RowColumns.ID));
     columns.addAll(typed);
     if (struck) {
-      columns.addAll(List.of("struck", "reason"));
+      columns.addAll(List.of(RowColumns.STRUCK, RowColumns.REASON));
     }
     return new KeptTable(columns, readings.stream().map(r -> row(r, typed, struck)).toList());
   }

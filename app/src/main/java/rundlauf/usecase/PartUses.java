@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rundlauf.bench.Entry;
+import rundlauf.bench.EntryTexts;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -37,7 +38,7 @@ final class PartUses {
 
   /** The name of a part; empty text where it has none. */
   static String name(Entry.Fields part) {
-    return part.get("name").orElse(null) instanceof Entry.Scalar s ? s.text().strip() : "";
+    return EntryTexts.at(part, "name").strip();
   }
 
   /** Refuses when a trial, or what stands on the bench then, names a part that is there no more. */

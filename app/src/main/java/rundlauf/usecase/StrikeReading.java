@@ -1,5 +1,7 @@
 package rundlauf.usecase;
 
+import rundlauf.bench.RowColumns;
+
 /** Strikes a reading out: it stays where it is, with the reason, and is not used. */
 public final class StrikeReading {
   private final BenchStore benches;
@@ -17,7 +19,7 @@ public final class StrikeReading {
    */
   public Kept.Strike strike(TrialName trial, String key, String reason) {
     String text = reason.strip();
-    CellText.require("reason", text);
+    CellText.require(RowColumns.REASON, text);
     return benches.strike(trial, key, text);
   }
 }

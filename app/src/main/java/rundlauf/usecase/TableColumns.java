@@ -3,6 +3,7 @@ package rundlauf.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import rundlauf.bench.RowColumns;
 import rundlauf.bench.Table;
 
 /** What the columns of a table hold, as far as its cells show it. */
@@ -30,7 +31,7 @@ final class TableColumns {
             .map(row -> row.cells().get(index).text())
             .filter(text -> !text.isEmpty())
             .toList();
-    if (cells.isEmpty() || name.equals("id")) {
+    if (cells.isEmpty() || name.equals(RowColumns.ID)) {
       return new PackageFile.Column(name, "string", unit, false);
     }
     if (all(cells, WHOLE)) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import rundlauf.bench.EntryTexts;
+import rundlauf.bench.RowColumns;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
@@ -72,7 +73,7 @@ final class SheetViews {
   /** What was typed of a reading; when it was taken is left out. */
   static List<SheetView.Cell> cells(Kept.Reading reading) {
     return reading.typed().cells().stream()
-        .filter(cell -> !cell.column().equals("taken"))
+        .filter(cell -> !cell.column().equals(RowColumns.TAKEN))
         .map(cell -> new SheetView.Cell(cell.column(), cell.text()))
         .toList();
   }

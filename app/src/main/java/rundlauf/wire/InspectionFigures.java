@@ -1,7 +1,6 @@
 package rundlauf.wire;
 
 import java.util.List;
-import java.util.Locale;
 import rundlauf.quantity.Saying;
 import rundlauf.safety.Inspection;
 
@@ -17,7 +16,7 @@ final class InspectionFigures {
         inspection.readings().items(),
         item -> {
           json.text("item", item.item());
-          json.text("state", item.state().name().toLowerCase(Locale.ROOT));
+          json.text("state", item.state().word());
           json.text("value", item.value());
           json.text("note", item.note());
         });

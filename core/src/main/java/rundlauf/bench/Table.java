@@ -1,6 +1,8 @@
 package rundlauf.bench;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rundlauf.quantity.Place;
 
 /**
@@ -22,5 +24,17 @@ public record Table(List<Entry.Scalar> columns, List<Row> rows, boolean commaPar
   public Table {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+  }
+
+  /** The cells of one of its rows in which something stands, by the names of their columns. */
+  public Map<String, String> texts(Row row) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      String text = row.cells().get(i).text().strip();
+      if (!text.isEmpty()) {
+        texts.put(columns.get(i).text().strip(), text);
+      }
+    }
+    return texts;
   }
 }

@@ -33,7 +33,11 @@ final class Enough {
    */
   static Optional<Saying> of(Optional<Reduced> soFar, int taken) {
     Optional<Figure> main = soFar.flatMap(Enough::main).filter(Figure::known);
-    int n = soFar.filter(Runout.class::isInstance).map(r -> last((Runout) r)).orElse(taken);
+    int n =
+        soFar
+            .filter(Runout.class::isInstance)
+            .map(r -> ((Runout) r).last().sweep().reading().size())
+            .orElse(taken);
     if (main.isEmpty() || n == 0) {
       return Optional.empty();
     }
@@ -46,7 +50,7 @@ final class Enough {
 
   private static Optional<Figure> main(Reduced reduced) {
     if (reduced instanceof Runout runout) {
-      return Optional.of(runout.stations().get(runout.stations().size() - 1).tir());
+      return Optional.of(runout.last().tir());
     }
     if (reduced instanceof SideLoad load) {
       return Optional.of(load.stiffness());
@@ -58,10 +62,6 @@ final class Enough {
       return Optional.of(growth.growth());
     }
     return reduced instanceof Speed speed ? Optional.of(speed.usableMax()) : Optional.empty();
-  }
-
-  private static int last(Runout runout) {
-    return runout.stations().get(runout.stations().size() - 1).sweep().reading().size();
   }
 
   /** Of the variance, 0 to 1. */

@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
+import rundlauf.readings.InspectionReadings;
 import rundlauf.safety.SafetyItem;
 
 /** An inspection: every item of the safety list. */
 final class InspectionPlan {
-  private static final List<String> STATES = List.of("good", "fault", "unchecked");
-
   private InspectionPlan() {}
 
   static Plan of() {
-    List<Asked> asked =
-        List.of(new Asked("state", Asked.Kind.CHOICE, STATES, true), text("value"), text("note"));
+    Asked state = new Asked("state", Asked.Kind.CHOICE, InspectionReadings.State.words(), true);
+    List<Asked> asked = List.of(state, text("value"), text("note"));
     List<Step> steps = new ArrayList<>();
     for (SafetyItem item : SafetyItem.of(SafetyItem.Fed.UNKNOWN)) {
       Saying prompt = Saying.of("guide-inspect", "", Arg.term(item.id()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import rundlauf.bench.Entry;
+import rundlauf.bench.RowColumns;
 import rundlauf.bench.Section;
 import rundlauf.bench.Section.Bound;
 import rundlauf.quantity.Arg;
@@ -15,6 +16,7 @@ import rundlauf.quantity.Place;
 import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.readings.AxialReader;
 import rundlauf.readings.Intended;
 
 /** A trial that pushes: direction by direction, the load rising and falling again. */
@@ -24,8 +26,6 @@ final class PushPlan {
 
   /** Both ways, because only opposite pushes tell the play. */
   private static final List<String> SIDES = List.of("0 deg", "180 deg");
-
-  private static final List<String> ALONG = List.of("push", "pull");
 
   /** A load that the plan asks for: a column, the cell's text, and how it is said. */
   private record Load(String column, String text, Arg said, boolean none) {}
@@ -53,7 +53,7 @@ final class PushPlan {
 
   private Plan plan(TypedRows typed) {
     List<String> asked = intended.directions();
-    List<String> directions = asked.isEmpty() ? (side ? SIDES : ALONG) : asked;
+    List<String> directions = asked.isEmpty() ? (side ? SIDES : AxialReader.DIRECTIONS) : asked;
     for (int i = 0; i < intended.repeats().orElse(1); i++) {
       directions.forEach(this::loop);
     }
@@ -143,7 +143,7 @@ final class PushPlan {
     List<Given> given = new ArrayList<>();
     last.forEach(
         (column, text) -> {
-          if (!column.startsWith("reading") && !Rows.OWN.contains(column)) {
+          if (!column.startsWith("reading") && !RowColumns.ALL.contains(column)) {
             given.add(new Given(column, text));
           }
         });

@@ -2,10 +2,10 @@ package rundlauf.guide;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.bench.RowColumns;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 
@@ -24,14 +24,8 @@ record TypedRows(List<String> columns, List<Map<String, String>> rows) {
     List<String> columns = table.columns().stream().map(c -> c.text().strip()).toList();
     List<Map<String, String>> rows = new ArrayList<>();
     for (Table.Row row : table.rows()) {
-      Map<String, String> cells = new LinkedHashMap<>();
-      for (int i = 0; i < columns.size(); i++) {
-        String text = row.cells().get(i).text().strip();
-        if (!text.isEmpty()) {
-          cells.put(columns.get(i), text);
-        }
-      }
-      if (!"yes".equals(cells.get("struck"))) {
+      Map<String, String> cells = table.texts(row);
+      if (!"yes".equals(cells.get(RowColumns.STRUCK))) {
         rows.add(cells);
       }
     }

@@ -65,8 +65,9 @@ record AxialPushing(Columns columns, ForceReader force) implements Pushing {
 
   private static double along(Entry.Scalar cell, Unit unit) {
     String typed = cell.text().strip();
-    if (typed.equals("push") || typed.equals("pull")) {
-      return typed.equals("push") ? PUSH : PULL;
+    int word = AxialReader.DIRECTIONS.indexOf(typed);
+    if (word >= 0) {
+      return word == 0 ? PUSH : PULL;
     }
     double angle = angle(cell, unit);
     if (Math.abs(Math.sin(angle)) > NEAR) {

@@ -12,6 +12,9 @@ import rundlauf.quantity.Unit;
 
 /** Understands an axial trial: the nose pushed toward its housing and pulled away from it. */
 public final class AxialReader {
+  /** The words for toward the housing, and for away from it. */
+  public static final List<String> DIRECTIONS = List.of("push", "pull");
+
   private static final List<Column> COLUMNS =
       List.of(
           LoadReader.READING,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Nearest;
+import rundlauf.bench.RowColumns;
 import rundlauf.bench.Section;
 import rundlauf.bench.Table;
 import rundlauf.quantity.Arg;
@@ -17,10 +18,6 @@ import rundlauf.quantity.Unit;
 
 /** The columns of a table by their names, each with its unit; and its rows that are not struck. */
 final class Columns {
-  private static final List<Column> EVERYWHERE =
-      List.of(
-          Column.bare("id"), Column.bare("taken"), Column.bare("struck"), Column.bare("reason"));
-
   /** Where a column stands and what its numbers are in. */
   private record Found(int index, Unit unit, Entry.Scalar header) {}
 
@@ -34,7 +31,7 @@ final class Columns {
   /** The table's columns, all of which must be accepted ones, none twice. */
   static Columns of(Table table, List<Column> own) {
     List<Column> accepted = new ArrayList<>(own);
-    accepted.addAll(EVERYWHERE);
+    RowColumns.ALL.forEach(name -> accepted.add(Column.bare(name)));
     Columns columns = new Columns(table);
     for (int i = 0; i < table.columns().size(); i++) {
       columns.add(i, table.columns().get(i), accepted);
@@ -149,7 +146,7 @@ final class Columns {
   }
 
   private boolean isStruck(Table.Row row) {
-    Optional<Entry.Scalar> cell = cell(row, "struck");
+    Optional<Entry.Scalar> cell = cell(row, RowColumns.STRUCK);
     if (cell.isEmpty()) {
       return false;
     }

@@ -2,7 +2,6 @@ package rundlauf.readings;
 
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import rundlauf.bench.Bench;
@@ -12,6 +11,7 @@ import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
+import rundlauf.readings.InspectionReadings.State;
 
 /** Understands an inspection. */
 public final class InspectionReader {
@@ -19,7 +19,6 @@ public final class InspectionReader {
   private static final Column STATE = Column.bare("state");
   private static final List<Column> COLUMNS =
       List.of(ITEM, STATE, Column.bare("value"), Column.bare("note"));
-  private static final List<String> STATES = List.of("good", "fault", "unchecked");
 
   private InspectionReader() {}
 
@@ -73,14 +72,14 @@ public final class InspectionReader {
                         columns.typed(row, "item").place(), "field-missing", Arg.of("item")));
     String state =
         columns
-            .word(row, "state", STATES)
+            .word(row, "state", State.words())
             .orElseThrow(
                 () ->
                     Refused.at(
                         columns.typed(row, "state").place(), "state-missing", Arg.typed(item)));
     return new InspectionReadings.Item(
         item,
-        InspectionReadings.State.valueOf(state.toUpperCase(Locale.ROOT)),
+        State.of(state),
         text(columns, row, "value"),
         text(columns, row, "note"),
         row.place());
@@ -94,13 +93,9 @@ public final class InspectionReader {
     Section s = Section.of(entry, "item", "state", "value", "note");
     String item = s.requiredText("item");
     String state =
-        s.word("state", STATES.toArray(String[]::new))
+        s.word("state", State.words().toArray(String[]::new))
             .orElseThrow(() -> Refused.at(s.place("state"), "state-missing", Arg.typed(item)));
     return new InspectionReadings.Item(
-        item,
-        InspectionReadings.State.valueOf(state.toUpperCase(Locale.ROOT)),
-        s.text("value"),
-        s.text("note"),
-        s.place());
+        item, State.of(state), s.text("value"), s.text("note"), s.place());
   }
 }

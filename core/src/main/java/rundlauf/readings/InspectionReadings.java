@@ -1,6 +1,8 @@
 package rundlauf.readings;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rundlauf.quantity.Place;
 
@@ -26,6 +28,25 @@ public record InspectionReadings(TrialHead head, List<Item> items) {
   public enum State {
     GOOD,
     FAULT,
-    UNCHECKED
+    UNCHECKED;
+
+    /** As it is typed. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The words for all of them. */
+    public static List<String> words() {
+      return Arrays.stream(values()).map(State::word).toList();
+    }
+
+    /**
+     * The state of a word.
+     *
+     * @param word one of {@link #words()}
+     */
+    public static State of(String word) {
+      return valueOf(word.toUpperCase(Locale.ROOT));
+    }
   }
 }

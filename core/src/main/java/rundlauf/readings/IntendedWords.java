@@ -14,8 +14,6 @@ import rundlauf.quantity.Unit;
 
 /** What was intended in words or in units of the machine's own: directions and settings. */
 final class IntendedWords {
-  private static final List<String> ALONG = List.of("push", "pull");
-
   private IntendedWords() {}
 
   /** Angles of a push from the side; push and pull along the axis. */
@@ -25,7 +23,7 @@ final class IntendedWords {
       String text = typed.text().strip();
       if (!kind.equals(TrialKind.AXIAL.word())) {
         Section.quantity(typed, Dimension.ANGLE, Bound.ANY);
-      } else if (!ALONG.contains(text)) {
+      } else if (!AxialReader.DIRECTIONS.contains(text)) {
         throw Refused.at(typed.place(), "axial-direction-unknown", Arg.typed(text));
       }
       directions.add(text);

@@ -2,7 +2,6 @@ package rundlauf.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
@@ -31,7 +30,7 @@ final class InspectionPart {
   private static Table items(Sheet sheet, Inspection inspection) {
     List<Row> rows = new ArrayList<>();
     for (Item item : inspection.readings().items()) {
-      String state = item.state().name().toLowerCase(Locale.ROOT);
+      String state = item.state().word();
       rows.add(
           Row.of(
               new Cell.Typed(item.item()),

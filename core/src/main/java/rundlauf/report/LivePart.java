@@ -82,7 +82,7 @@ public final class LivePart {
   private static Map<String, Figure> main(Reduced reduced) {
     Map<String, Figure> main = new LinkedHashMap<>();
     if (reduced instanceof Runout runout) {
-      Runout.Station last = last(runout);
+      Runout.Station last = runout.last();
       main.put("figure.stations.tir", last.tir());
       main.put("figure.stations.eccentricity", last.eccentricity());
       main.put("figure.stations.highSpot", last.highSpot());
@@ -99,10 +99,6 @@ public final class LivePart {
       main.put("figure.usable.max", speed.usableMax());
     }
     return main;
-  }
-
-  private static Runout.Station last(Runout runout) {
-    return runout.stations().get(runout.stations().size() - 1);
   }
 
   private static Table figures(Sheet sheet, Map<String, Figure> main) {

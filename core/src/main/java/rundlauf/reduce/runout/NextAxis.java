@@ -7,7 +7,6 @@ import rundlauf.maths.Draws;
 import rundlauf.maths.Samples;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.ScatteredVector;
-import rundlauf.reduce.runout.Runout.Clamped;
 
 /**
  * The shank's axis in the next clamping, at a height.

@@ -6,7 +6,6 @@ import rundlauf.maths.Draws;
 import rundlauf.quantity.Drawn;
 import rundlauf.quantity.DrawnVector;
 import rundlauf.quantity.Unit;
-import rundlauf.reduce.runout.Runout.Clamped;
 import rundlauf.reduce.runout.Runout.NextClamping;
 
 /**

@@ -14,7 +14,6 @@ import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.RunoutReadings;
-import rundlauf.reduce.runout.Runout.Clamped;
 import rundlauf.reduce.runout.Runout.NextClamping;
 import rundlauf.reduce.runout.Runout.Station;
 
