@@ -5,6 +5,7 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.logging.Level;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -51,6 +52,25 @@ public final class Chromium {
             .usingDriverExecutable(new File("/usr/bin/chromedriver"))
             .build();
     return new ChromeDriver(service, options);
+  }
+
+  /** Shows its pages at a size, by day or by night; a narrow one is a phone's. */
+  public static void size(ChromeDriver driver, int width, int height, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
+    show(driver, "", dark);
+  }
+
+  /**
+   * Shows its pages by day or by night.
+   *
+   * @param medium such as {@code print}; empty text for its own screen
+   */
+  public static void show(ChromeDriver driver, String medium, boolean dark) {
+    var scheme = Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light");
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia", Map.of("media", medium, "features", List.of(scheme)));
   }
 
   /** Everything the page has put on the console since it was last asked. */

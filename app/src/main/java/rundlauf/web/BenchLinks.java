@@ -28,6 +28,16 @@ final class BenchLinks {
     this.stored = stored.stream().map(StoredBench::path).toList();
   }
 
+  /** The address of a bench. */
+  static String base(int bench) {
+    return "/bench/" + bench;
+  }
+
+  /** The address at which a trial of a setup is begun. */
+  static String measure(int bench, String setup) {
+    return base(bench) + "/trial/new?setup=" + encoded(setup);
+  }
+
   Wording words() {
     return new Wording(this::address);
   }
@@ -41,7 +51,7 @@ final class BenchLinks {
       return trial(
           of.group(1), Integer.parseInt(of.group(2)), of.group(3) == null ? "" : of.group(3));
     }
-    String base = "/bench/" + bench;
+    String base = base(bench);
     if (id.startsWith("job-")) {
       return base + "/jobs#" + id;
     }
@@ -50,7 +60,7 @@ final class BenchLinks {
 
   private String trial(String what, int number, String rest) {
     int at = stored.indexOf(files.get(number - 1)) + 1;
-    String base = "/bench/" + bench + "/trial/" + at;
+    String base = TrialLinks.base(bench, at);
     return switch (what) {
       case "figure" -> base + "/figure?path=" + encoded(rest.substring(1));
       case "readings" -> base + "#readings-1" + rest;

@@ -52,11 +52,11 @@ final class BenchPages implements Group {
 
   /** At once: what does not have to be worked out. */
   private void bench(Context ctx) {
-    int number = Frame.number(ctx, "bench");
+    int number = Frame.bench(ctx);
     Bench bench = cases.results().bench(cases.shelf().bench(number));
     Wording words = links(number, bench.trials()).words();
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, number, bench.name(), "[]", words));
+    given.put("shell", frame.of(ctx, number, bench.name(), words));
     given.put("view", view(number, bench, words));
     ctx.html(Pages.of("bench", given));
   }
@@ -78,11 +78,11 @@ final class BenchPages implements Group {
           left.remove(trial);
         }
       }
-      String measure = "/bench/" + number + "/trial/new?setup=" + BenchLinks.encoded(name);
+      String measure = BenchLinks.measure(number, name);
       setups.add(new BenchView.Setup("setup-" + (i + 1), name, measure, trials));
     }
     List<BenchView.TrialLink> others = left.stream().map(t -> link(bench, t, words)).toList();
-    return new BenchView("/bench/" + number, setups, others, !bench.jobs().isEmpty());
+    return new BenchView(BenchLinks.base(number), setups, others, !bench.jobs().isEmpty());
   }
 
   private static BenchView.TrialLink link(Bench bench, Trial trial, Wording words) {
@@ -118,7 +118,7 @@ final class BenchPages implements Group {
   }
 
   private String name(Context ctx) {
-    return cases.shelf().bench(Frame.number(ctx, "bench"));
+    return cases.shelf().bench(Frame.bench(ctx));
   }
 
   /** How far the jobs are planned, for a page that waits for them. */
@@ -138,7 +138,7 @@ final class BenchPages implements Group {
 
   /** A piece of a page that takes its time. */
   private void give(Context ctx, Function<BenchResults, List<Section>> part) {
-    int number = Frame.number(ctx, "bench");
+    int number = Frame.bench(ctx);
     BenchResults results = cases.results().results(cases.shelf().bench(number));
     Wording words = links(number, trials(results)).words();
     try {
@@ -154,11 +154,11 @@ final class BenchPages implements Group {
 
   /** A page whose piece takes its time. */
   private void waiting(Context ctx, String title, String page) {
-    int number = Frame.number(ctx, "bench");
+    int number = Frame.bench(ctx);
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, number, words.word(title), "[]", words));
-    given.put("base", "/bench/" + number);
+    given.put("shell", frame.of(ctx, number, words.word(title), words));
+    given.put("base", BenchLinks.base(number));
     ctx.html(Pages.of(page, given));
   }
 }

@@ -30,7 +30,7 @@ final class BenchesPages implements Group {
 
   private void first(Context ctx) {
     if (cases.shelf().benches().size() == 1) {
-      ctx.redirect("/bench/1", HttpStatus.SEE_OTHER);
+      ctx.redirect(BenchLinks.base(1), HttpStatus.SEE_OTHER);
       return;
     }
     all(ctx);
@@ -39,7 +39,7 @@ final class BenchesPages implements Group {
   private void all(Context ctx) {
     List<Shell.Link> benches = new ArrayList<>();
     for (String name : cases.shelf().benches()) {
-      benches.add(new Shell.Link(name, "/bench/" + (benches.size() + 1), false));
+      benches.add(new Shell.Link(name, BenchLinks.base(benches.size() + 1), false));
     }
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
@@ -50,7 +50,7 @@ final class BenchesPages implements Group {
   }
 
   private void make(Context ctx) {
-    int number = cases.makeBench().make(Frame.field(ctx, "name"));
-    ctx.redirect("/bench/" + number, HttpStatus.SEE_OTHER);
+    int number = cases.makeBench().make(Forms.text(ctx, "name"));
+    ctx.redirect(BenchLinks.base(number), HttpStatus.SEE_OTHER);
   }
 }

@@ -12,8 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import rundlauf.quantity.Refused;
-import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.DevicesView;
 import rundlauf.render.workbook.Pages;
@@ -122,12 +120,12 @@ final class DevicePages implements Group {
   }
 
   private void letIn(Context ctx) {
-    try {
-      guard.letIn(ctx, Frame.field(ctx, "code"));
-      ctx.redirect("/", HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      ask(ctx, "", Sentences.refusal(refused).said());
-    }
+    Forms.take(
+        ctx,
+        () -> {
+          guard.letIn(ctx, Forms.text(ctx, "code"));
+          ctx.redirect("/", HttpStatus.SEE_OTHER);
+        },
+        refusal -> ask(ctx, "", refusal.said()));
   }
 }

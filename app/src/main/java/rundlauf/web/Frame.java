@@ -2,9 +2,7 @@ package rundlauf.web;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
@@ -15,6 +13,9 @@ import rundlauf.usecase.Shelf;
 
 /** What stands round a page, and what every page needs to know of its request. */
 final class Frame {
+  /** The type of a document. */
+  static final String JSON = "application/json; charset=utf-8";
+
   /** The pages of a bench: the end of their address, and the word for them. */
   private static final List<List<String>> PAGES =
       List.of(
@@ -33,7 +34,12 @@ final class Frame {
 
   /** Round a page of no bench. */
   Shell plain(Context ctx, String title, Wording words) {
-    return new Shell(title, List.of(), guard.token(ctx), "[]", words, List.of());
+    return new Shell(title, List.of(), guard.token(ctx), Shell.NO_CHARTS, words, List.of());
+  }
+
+  /** Round a page of a bench that has no charts. */
+  Shell of(Context ctx, int bench, String title, Wording words) {
+    return of(ctx, bench, title, Shell.NO_CHARTS, words);
   }
 
   /**
@@ -42,7 +48,7 @@ final class Frame {
    * @param charts of the page as a JSON list
    */
   Shell of(Context ctx, int bench, String title, String charts, Wording words) {
-    String base = "/bench/" + bench;
+    String base = BenchLinks.base(bench);
     List<Shell.Link> links = new ArrayList<>();
     for (List<String> page : PAGES) {
       String href = base + page.get(0);
@@ -76,28 +82,14 @@ final class Frame {
     return "{\"token\":\"" + guard.token(ctx) + "\"}";
   }
 
-  /** Every field of a form by its name, save the token. */
-  static Map<String, String> fields(Context ctx) {
-    Map<String, String> fields = new LinkedHashMap<>();
-    ctx.formParamMap()
-        .forEach(
-            (name, texts) -> {
-              if (!name.equals(Guard.TOKEN_FIELD) && !texts.isEmpty()) {
-                fields.put(name, texts.get(0));
-              }
-            });
-    return fields;
-  }
-
   /** The number in a part of the address; 0, which nothing has, where it is no number. */
   static int number(Context ctx, String part) {
     String text = ctx.pathParam(part);
     return text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
   }
 
-  /** A field of a form; empty text where it was not sent. */
-  static String field(Context ctx, String name) {
-    String text = ctx.formParam(name);
-    return text == null ? "" : text;
+  /** The number of the bench in the address. */
+  static int bench(Context ctx) {
+    return number(ctx, "bench");
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -50,11 +51,11 @@ final class KitPages implements Group {
   }
 
   private String bench(Context ctx) {
-    return cases.shelf().bench(Frame.number(ctx, "bench"));
+    return cases.shelf().bench(Frame.bench(ctx));
   }
 
   private static String base(Context ctx) {
-    return "/bench/" + Frame.number(ctx, "bench") + "/kit";
+    return BenchLinks.base(Frame.bench(ctx)) + "/kit";
   }
 
   private static String section(Context ctx) {
@@ -78,9 +79,7 @@ final class KitPages implements Group {
     }
     Map<String, Object> given = given(ctx, words.word("workbook-page-kit"), words, head, refusal);
     given.put(
-        "view",
-        KitViews.of(
-            "/bench/" + Frame.number(ctx, "bench"), kit, cases.standing().of(bench(ctx)), words));
+        "view", KitViews.of(Frame.bench(ctx), kit, cases.standing().of(bench(ctx)), words));
     ctx.html(Pages.of("kit", given));
   }
 
@@ -96,14 +95,12 @@ final class KitPages implements Group {
       Optional<Sentences.Refusal> refusal) {
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", shell(ctx, title, words));
-    given.put("fields", fields);
-    given.put("refusal", "");
-    refusal.ifPresent(found -> given.putAll(KitViews.refused(fields, found)));
+    given.putAll(Forms.shown(fields, refusal));
     return given;
   }
 
   private Shell shell(Context ctx, String title, Wording words) {
-    return frame.of(ctx, Frame.number(ctx, "bench"), title, "[]", words);
+    return frame.of(ctx, Frame.bench(ctx), title, words);
   }
 
   private void form(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
@@ -168,43 +165,44 @@ final class KitPages implements Group {
 
   private void put(Context ctx) {
     String section = section(ctx);
-    Map<String, String> typed = Frame.fields(ctx);
+    Map<String, String> typed = Forms.given(ctx);
     int edition = edition(typed);
     boolean copy = typed.remove("copy") != null;
     Map<String, String> shown = new LinkedHashMap<>(typed);
     typed.remove(WAS);
     int number = copy || ctx.pathParam("part").equals(NEW) ? 0 : Frame.number(ctx, "part");
-    try {
-      cases.putPart().put(bench(ctx), edition, section, number, typed);
-      ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      form(ctx, shown, Optional.of(within(refused, section)));
-    }
+    keep(
+        ctx,
+        () -> cases.putPart().put(bench(ctx), edition, section, number, typed),
+        refusal -> form(ctx, shown, Optional.of(within(refusal, section))));
   }
 
   private void sayHead(Context ctx) {
-    Map<String, String> typed = Frame.fields(ctx);
+    Map<String, String> typed = Forms.given(ctx);
     int edition = edition(typed);
-    try {
-      cases.sayHead().say(bench(ctx), edition, typed);
-      ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      all(ctx, typed, Optional.of(Sentences.refusal(refused)));
-    }
+    keep(
+        ctx,
+        () -> cases.sayHead().say(bench(ctx), edition, typed),
+        refusal -> all(ctx, typed, Optional.of(refusal)));
   }
 
   private void remove(Context ctx) {
-    int edition = edition(Frame.fields(ctx));
+    int edition = edition(Forms.given(ctx));
     String section = section(ctx);
-    try {
-      cases.removePart().remove(bench(ctx), edition, section, Frame.number(ctx, "part"));
-      ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      form(ctx, Map.of(), Optional.of(within(refused, section)));
-    }
+    keep(
+        ctx,
+        () -> cases.removePart().remove(bench(ctx), edition, section, Frame.number(ctx, "part")),
+        refusal -> form(ctx, Map.of(), Optional.of(within(refusal, section))));
+  }
+
+  /** A change, and then the list with it. */
+  private static void keep(Context ctx, Runnable change, Consumer<Sentences.Refusal> again) {
+    Runnable listed =
+        () -> {
+          change.run();
+          ctx.redirect(base(ctx), HttpStatus.SEE_OTHER);
+        };
+    Forms.take(ctx, listed, again);
   }
 
   private void restore(Context ctx) {
@@ -218,8 +216,7 @@ final class KitPages implements Group {
   }
 
   /** The refusal of the whole document, told of the form's own field. */
-  private static Sentences.Refusal within(Refused refused, String section) {
-    Sentences.Refusal said = Sentences.refusal(refused);
+  private static Sentences.Refusal within(Sentences.Refusal said, String section) {
     Place place = said.place();
     String own =
         said.code().equals("name-twice")

@@ -1,12 +1,8 @@
 package rundlauf.web;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
@@ -31,10 +27,10 @@ final class KitViews {
   /**
    * The list of everything.
    *
-   * @param bench the address of the bench
+   * @param bench its number
    * @param standing of its spindles
    */
-  static KitView of(String bench, ShowKit.Kit kit, Map<String, Standing> standing, Wording words) {
+  static KitView of(int bench, ShowKit.Kit kit, Map<String, Standing> standing, Wording words) {
     List<KitView.Section> sections = new ArrayList<>();
     for (String name : KitForm.names()) {
       List<KitView.Part> parts =
@@ -44,7 +40,7 @@ final class KitViews {
       sections.add(new KitView.Section(name, words.word("kit-" + name), parts));
     }
     return new KitView(
-        bench + "/kit",
+        BenchLinks.base(bench) + "/kit",
         kit.edition(),
         texts(FirstTrial.missing(kit.bench())),
         sections,
@@ -52,7 +48,7 @@ final class KitViews {
   }
 
   private static KitView.Part part(
-      String address, Bench bench, Map<String, Standing> standing, String section, Entry typed) {
+      int number, Bench bench, Map<String, Standing> standing, String section, Entry typed) {
     String name = name(typed).strip();
     List<String> cautions = new ArrayList<>(texts(standing(section, typed, standing)));
     if (!section.equals("setups")) {
@@ -64,8 +60,7 @@ final class KitViews {
         cautions.addAll(texts(SetupCautions.of(bench, setup, none, none)));
       }
     }
-    String query = URLEncoder.encode(name, StandardCharsets.UTF_8);
-    return new KitView.Part(name, cautions, address + "/trial/new?setup=" + query);
+    return new KitView.Part(name, cautions, BenchLinks.measure(number, name));
   }
 
   /** What must be said of the spindle that a part is, or that a setup names. */
@@ -114,14 +109,5 @@ final class KitViews {
     return there.isEmpty()
         ? Sentences.text(Saying.of("edition-says-nothing", ""))
         : Sentences.text(Saying.of("edition-says", "", Arg.typed(there)));
-  }
-
-  /** What every form is given; a refusal stands at its field where the form has it. */
-  static Map<String, Object> refused(List<FormField> fields, Sentences.Refusal refusal) {
-    List<FormField> shown = fields.stream().map(field -> field.refusedBy(refusal)).toList();
-    Map<String, Object> given = new LinkedHashMap<>();
-    given.put("fields", shown);
-    given.put("refusal", shown.equals(fields) ? refusal.said() : "");
-    return given;
   }
 }

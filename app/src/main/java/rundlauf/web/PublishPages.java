@@ -3,13 +3,8 @@ package rundlauf.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import rundlauf.quantity.Place;
-import rundlauf.quantity.Refused;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
 
@@ -40,12 +35,12 @@ final class PublishPages implements Group {
    * @param copy where a copy of the store was just made; empty text where none was
    */
   private void page(Context ctx, String copy) {
-    int number = Frame.number(ctx, "bench");
+    int number = Frame.bench(ctx);
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
     String title = words.word("workbook-page-publish");
-    given.put("shell", frame.of(ctx, number, title, "[]", words));
-    given.put("base", "/bench/" + number);
+    given.put("shell", frame.of(ctx, number, title, words));
+    given.put("base", BenchLinks.base(number));
     given.put("copy", copy);
     ctx.html(Pages.of("publish", given));
   }
@@ -56,29 +51,22 @@ final class PublishPages implements Group {
 
   /** The report's own page lets its own script and style run, and nothing else. */
   private void report(Context ctx) {
-    String bench = cases.shelf().bench(Frame.number(ctx, "bench"));
+    String bench = cases.shelf().bench(Frame.bench(ctx));
     ctx.removeHeader("Content-Security-Policy");
     ctx.header("Content-Disposition", "attachment; filename=\"report.html\"");
     ctx.contentType("text/html; charset=utf-8").result(cases.benchOutput().report(bench));
   }
 
   private void zip(Context ctx) {
-    String bench = cases.shelf().bench(Frame.number(ctx, "bench"));
+    String bench = cases.shelf().bench(Frame.bench(ctx));
     ctx.header("Content-Disposition", "attachment; filename=\"package.zip\"");
     ctx.contentType("application/zip").result(cases.benchOutput().zip(bench));
   }
 
   private void take(Context ctx) {
-    UploadedFile sent = ctx.uploadedFile("package");
-    if (sent == null || sent.size() == 0) {
-      throw Refused.at(Place.NOWHERE.field("package"), "package-not-sent");
-    }
-    try (InputStream content = sent.content()) {
-      String name = cases.importBench().take(content.readAllBytes(), sent.filename());
-      int number = cases.shelf().benches().indexOf(name) + 1;
-      ctx.redirect("/bench/" + number, HttpStatus.SEE_OTHER);
-    } catch (IOException broken) {
-      throw Refused.at(Place.NOWHERE.field("package"), "request-not-understood");
-    }
+    Forms.Sent sent = Forms.file(ctx, "package", "package-not-sent");
+    String name = cases.importBench().take(sent.content(), sent.name());
+    int number = cases.shelf().benches().indexOf(name) + 1;
+    ctx.redirect(BenchLinks.base(number), HttpStatus.SEE_OTHER);
   }
 }

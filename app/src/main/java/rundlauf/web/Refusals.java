@@ -74,7 +74,7 @@ final class Refusals {
     ctx.attribute("said", true);
     ctx.status(status);
     if (String.valueOf(ctx.header("Accept")).contains("application/json")) {
-      ctx.contentType("application/json; charset=utf-8")
+      ctx.contentType(Frame.JSON)
           .result(
               RefusalDocument.of(ctx.path(), refused.saying(), refused.place(), Sentences::text));
       return;
@@ -82,7 +82,9 @@ final class Refusals {
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
     given.put(
-        "shell", new Shell(words.word("workbook-refused"), List.of(), "", "[]", words, List.of()));
+        "shell",
+        new Shell(
+            words.word("workbook-refused"), List.of(), "", Shell.NO_CHARTS, words, List.of()));
     given.put("refusal", Sentences.refusal(refused));
     ctx.html(Pages.of("refused", given));
   }

@@ -3,10 +3,7 @@ package rundlauf.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
 import io.javalin.http.sse.SseClient;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +22,6 @@ import rundlauf.wire.SentReading;
 
 /** The sheet of a trial: what is asked, what is typed, what it tells so far. */
 final class SheetPages implements Group {
-  private static final String TRIAL = "/bench/{bench}/trial/{trial}";
-
   /** Characters of a reading as it is sent. Our choice; one has a few hundred. */
   private static final int LONGEST_READING = 100_000;
 
@@ -41,20 +36,18 @@ final class SheetPages implements Group {
 
   @Override
   public void on(RoutesConfig routes) {
-    routes.get(TRIAL + "/sheet", this::page);
-    routes.get(TRIAL + "/sheet/now", this::now);
-    routes.sse(TRIAL + "/sheet/events", this::listen);
-    routes.post(TRIAL + "/readings", this::take);
-    routes.post(TRIAL + "/readings/{key}/strike", this::strike);
-    routes.post(TRIAL + "/conditions", this::say);
-    routes.post(TRIAL + "/photo", this::attach);
-    routes.get("/token", ctx -> ctx.contentType(JSON).result(frame.tokenDocument(ctx)));
+    routes.get(TrialLinks.TRIAL + "/sheet", this::page);
+    routes.get(TrialLinks.TRIAL + "/sheet/now", this::now);
+    routes.sse(TrialLinks.TRIAL + "/sheet/events", this::listen);
+    routes.post(TrialLinks.TRIAL + "/readings", this::take);
+    routes.post(TrialLinks.TRIAL + "/readings/{key}/strike", this::strike);
+    routes.post(TrialLinks.TRIAL + "/conditions", this::say);
+    routes.post(TrialLinks.TRIAL + "/photo", this::attach);
+    routes.get("/token", ctx -> ctx.contentType(Frame.JSON).result(frame.tokenDocument(ctx)));
   }
 
-  private static final String JSON = "application/json; charset=utf-8";
-
   private Shelf.Placed placed(Context ctx) {
-    return cases.shelf().trial(Frame.number(ctx, "bench"), Frame.number(ctx, "trial"));
+    return TrialLinks.placed(cases.shelf(), ctx);
   }
 
   private void page(Context ctx) {
@@ -63,7 +56,7 @@ final class SheetPages implements Group {
     Wording words = TrialLinks.words(cases.shelf(), placed);
     Shell shell =
         frame
-            .of(ctx, placed.bench(), SheetViews.heading(state, words), "[]", words)
+            .of(ctx, placed.bench(), SheetViews.heading(state, words), words)
             .saying(state.standing());
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", shell);
@@ -77,7 +70,7 @@ final class SheetPages implements Group {
 
   private void answer(Context ctx, Shelf.Placed placed) {
     SheetState state = cases.showSheet().show(placed.name());
-    ctx.contentType(JSON).result(document(placed, state));
+    ctx.contentType(Frame.JSON).result(document(placed, state));
   }
 
   private String document(Shelf.Placed placed, SheetState state) {
@@ -97,7 +90,7 @@ final class SheetPages implements Group {
         sent.cells().stream().map(c -> new TypedReading.Cell(c.column(), c.text())).toList();
     var typed = new TypedReading(sent.key(), cells);
     Kept.Reading kept = cases.takeReading().take(placed.name(), typed);
-    ctx.contentType(JSON).result("{\"position\":" + kept.position() + "}");
+    ctx.contentType(Frame.JSON).result("{\"position\":" + kept.position() + "}");
     changed(placed);
   }
 
@@ -105,7 +98,7 @@ final class SheetPages implements Group {
     Shelf.Placed placed = placed(ctx);
     String reason = SentReading.reason(body(ctx));
     cases.strikeReading().strike(placed.name(), ctx.pathParam("key"), reason);
-    ctx.contentType(JSON).result("{}");
+    ctx.contentType(Frame.JSON).result("{}");
     changed(placed);
   }
 
@@ -126,21 +119,14 @@ final class SheetPages implements Group {
 
   private void say(Context ctx) {
     Shelf.Placed placed = placed(ctx);
-    cases.sayConditions().say(placed.name(), Frame.fields(ctx));
+    cases.sayConditions().say(placed.name(), Forms.given(ctx));
     back(ctx, placed);
   }
 
   private void attach(Context ctx) {
     Shelf.Placed placed = placed(ctx);
-    UploadedFile photo = ctx.uploadedFile("photo");
-    if (photo == null) {
-      throw Refused.at(Place.NOWHERE.field("photo"), "photo-unknown");
-    }
-    try (InputStream content = photo.content()) {
-      cases.attachPhoto().attach(placed.name(), content.readAllBytes());
-    } catch (IOException broken) {
-      throw Refused.at(Place.NOWHERE.field("photo"), "request-not-understood");
-    }
+    byte[] photo = Forms.file(ctx, "photo", "photo-unknown").content();
+    cases.attachPhoto().attach(placed.name(), photo);
     back(ctx, placed);
   }
 

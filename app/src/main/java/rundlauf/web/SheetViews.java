@@ -55,19 +55,7 @@ final class SheetViews {
         state.guidance(),
         state.standing(),
         rows,
-        photos(placed, state.attachments()));
-  }
-
-  /** The addresses of the photos among a trial's attachments. */
-  static List<String> photos(Shelf.Placed placed, List<Kept.Attachment> attachments) {
-    List<String> photos = new ArrayList<>();
-    for (int i = 1; i <= attachments.size(); i++) {
-      String name = attachments.get(i - 1).name();
-      if (name.endsWith(".jpg") || name.endsWith(".png")) {
-        photos.add(TrialLinks.base(placed) + "/attachment/" + i);
-      }
-    }
-    return photos;
+        Photos.of(placed, state.attachments()));
   }
 
   /** What was typed of a reading; when it was taken is left out. */

@@ -15,7 +15,6 @@ import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
-import rundlauf.render.workbook.FormField;
 import rundlauf.render.workbook.Pages;
 import rundlauf.render.workbook.Shell;
 import rundlauf.render.workbook.TrialForm;
@@ -41,16 +40,16 @@ final class StartPages implements Group {
   }
 
   private void kinds(Context ctx) {
-    int bench = Frame.number(ctx, "bench");
+    int bench = Frame.bench(ctx);
     Wording words = new Wording();
     String setup = ctx.queryParam("setup") == null ? "" : "?" + ctx.queryString();
     List<Shell.Link> kinds = new ArrayList<>();
     for (TrialKind kind : TrialKind.values()) {
-      String href = "/bench/" + bench + "/trial/new/" + kind.word() + setup;
+      String href = address(bench, kind) + setup;
       kinds.add(new Shell.Link(words.word("trial-kind-" + kind.word()), href, false));
     }
     Map<String, Object> given = new LinkedHashMap<>();
-    given.put("shell", frame.of(ctx, bench, words.word("start-which"), "[]", words));
+    given.put("shell", frame.of(ctx, bench, words.word("start-which"), words));
     given.put("kinds", kinds);
     ctx.html(Pages.of("kinds", given));
   }
@@ -65,47 +64,39 @@ final class StartPages implements Group {
   }
 
   private void start(Context ctx) {
-    int number = Frame.number(ctx, "bench");
-    Map<String, String> typed = Frame.fields(ctx);
-    try {
-      TrialName trial =
-          cases.startTrial().start(cases.shelf().bench(number), kind(ctx).word(), typed);
-      int at = cases.shelf().trials(number).indexOf(trial.trial()) + 1;
-      ctx.redirect("/bench/" + number + "/trial/" + at + "/sheet", HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      give(ctx, typed, Optional.of(Sentences.refusal(refused)));
-    }
+    Map<String, String> typed = Forms.given(ctx);
+    Forms.take(ctx, () -> start(ctx, typed), refusal -> give(ctx, typed, Optional.of(refusal)));
+  }
+
+  private void start(Context ctx, Map<String, String> typed) {
+    int bench = Frame.bench(ctx);
+    TrialName trial = cases.startTrial().start(cases.shelf().bench(bench), kind(ctx).word(), typed);
+    int at = cases.shelf().trials(bench).indexOf(trial.trial()) + 1;
+    ctx.redirect(TrialLinks.base(bench, at) + "/sheet", HttpStatus.SEE_OTHER);
   }
 
   private void give(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
-    int number = Frame.number(ctx, "bench");
+    int number = Frame.bench(ctx);
     TrialKind kind = kind(ctx);
     Bench bench = cases.results().bench(cases.shelf().bench(number));
     Wording words = new Wording();
     String title = words.word("trial-kind-" + kind.word());
-    List<FormField> fields = TrialForm.begin(kind, bench, typed);
-    if (refusal.isPresent()) {
-      fields = fields.stream().map(field -> field.refusedBy(refusal.get())).toList();
-    }
-    boolean placed = fields.stream().anyMatch(field -> !field.refusal().isEmpty());
     Map<String, Object> given = new LinkedHashMap<>();
     List<Saying> standing =
         cases.standing().cautions(bench.name(), typed.getOrDefault("setup", ""), kind);
-    given.put("shell", frame.of(ctx, number, title, "[]", words).saying(standing));
+    given.put("shell", frame.of(ctx, number, title, words).saying(standing));
     given.put("heading", title);
-    given.put("action", "/bench/" + number + "/trial/new/" + kind.word());
-    given.put("refusal", placed ? "" : refusal.map(Sentences.Refusal::said).orElse(""));
-    given.put("fields", fields);
+    given.put("action", address(number, kind));
+    given.putAll(Forms.shown(TrialForm.begin(kind, bench, typed), refusal));
     ctx.html(Pages.of("start", given));
   }
 
+  private static String address(int bench, TrialKind kind) {
+    return BenchLinks.base(bench) + "/trial/new/" + kind.word();
+  }
+
   private static TrialKind kind(Context ctx) {
-    for (TrialKind kind : TrialKind.values()) {
-      if (kind.word().equals(ctx.pathParam("kind"))) {
-        return kind;
-      }
-    }
-    throw Refused.at(Place.NOWHERE, "page-not-there");
+    return TrialKind.ofWord(ctx.pathParam("kind"))
+        .orElseThrow(() -> Refused.at(Place.NOWHERE, "page-not-there"));
   }
 }

@@ -25,8 +25,6 @@ import rundlauf.usecase.ShowTrial;
 
 /** A trial with its figures, one figure of it, and the same as a document. */
 final class TrialPages implements Group {
-  private static final String TRIAL = "/bench/{bench}/trial/{trial}";
-
   private final Cases cases;
   private final Frame frame;
 
@@ -37,15 +35,15 @@ final class TrialPages implements Group {
 
   @Override
   public void on(RoutesConfig routes) {
-    routes.get(TRIAL, this::trial);
-    routes.get(TRIAL + "/figure", this::figure);
-    routes.get(TRIAL + "/history", this::history);
-    routes.get(TRIAL + "/figures.json", this::document);
-    routes.get(TRIAL + "/attachment/{number}", this::attachment);
+    routes.get(TrialLinks.TRIAL, this::trial);
+    routes.get(TrialLinks.TRIAL + "/figure", this::figure);
+    routes.get(TrialLinks.TRIAL + "/history", this::history);
+    routes.get(TrialLinks.TRIAL + "/figures.json", this::document);
+    routes.get(TrialLinks.TRIAL + "/attachment/{number}", this::attachment);
   }
 
   private Shelf.Placed placed(Context ctx) {
-    return cases.shelf().trial(Frame.number(ctx, "bench"), Frame.number(ctx, "trial"));
+    return TrialLinks.placed(cases.shelf(), ctx);
   }
 
   private void trial(Context ctx) {
@@ -81,7 +79,7 @@ final class TrialPages implements Group {
             .map(e -> new TrialView.Edition(e.number(), e.at().toString(), e.document()))
             .toList();
     return new TrialView(
-        TrialLinks.base(placed), struck, editions, SheetViews.photos(placed, shown.attachments()));
+        TrialLinks.base(placed), struck, editions, Photos.of(placed, shown.attachments()));
   }
 
   private void figure(Context ctx) {
@@ -128,8 +126,7 @@ final class TrialPages implements Group {
   }
 
   private void document(Context ctx) {
-    ctx.contentType("application/json; charset=utf-8")
-        .result(cases.trialDocument().of(placed(ctx).name()) + "\n");
+    ctx.contentType(Frame.JSON).result(cases.trialDocument().of(placed(ctx).name()) + "\n");
   }
 
   private void attachment(Context ctx) {
@@ -140,14 +137,12 @@ final class TrialPages implements Group {
       throw Refused.at(Place.NOWHERE, "part-not-there");
     }
     Kept.Attachment one = all.get(number - 1);
-    String name = one.name();
-    boolean picture = name.endsWith(".jpg") || name.endsWith(".png");
-    String type = name.endsWith(".jpg") ? "image/jpeg" : "image/png";
+    Optional<String> photo = Photos.type(one.name());
     ctx.header("Cache-Control", "private, max-age=86400");
-    if (!picture) {
+    if (photo.isEmpty()) {
       ctx.header("Content-Disposition", "attachment; filename=\"recording\"");
     }
-    ctx.contentType(picture ? type : "application/octet-stream")
+    ctx.contentType(photo.orElse("application/octet-stream"))
         .result(cases.showTrial().content(one));
   }
 }

@@ -30,26 +30,13 @@ final class Browser implements AutoCloseable {
 
   /** Shows a page at a width, by day or by night. */
   void show(Path page, int width, boolean dark) {
-    driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", width < 600));
-    driver.executeCdpCommand(
-        "Emulation.setEmulatedMedia",
-        Map.of(
-            "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    Chromium.size(driver, width, 900, dark);
     driver.get(page.toUri().toString());
   }
 
   /** Shows the page as it would be printed, or on the screen again. */
   void print(boolean printed, boolean dark) {
-    driver.executeCdpCommand(
-        "Emulation.setEmulatedMedia",
-        Map.of(
-            "media",
-            printed ? "print" : "",
-            "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    Chromium.show(driver, printed ? "print" : "", dark);
   }
 
   /** The page as a PDF of the given size in inches, in Base64. */

@@ -49,14 +49,7 @@ public final class Device implements AutoCloseable {
 
   /** Of another width, by day or by night. */
   public Device sized(int width, boolean dark) {
-    driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", 844, "deviceScaleFactor", 1, "mobile", width < 600));
-    driver.executeCdpCommand(
-        "Emulation.setEmulatedMedia",
-        Map.of(
-            "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    Chromium.size(driver, width, 844, dark);
     return this;
   }
 
@@ -88,6 +81,11 @@ public final class Device implements AutoCloseable {
   /** Types where the focus is and goes on. */
   public void enter(String text) {
     type(text, Keys.ENTER);
+  }
+
+  /** Puts a text into the field of a form that has this name. */
+  public void fill(String name, String text) {
+    ask("document.getElementsByName(arguments[0])[0].value = arguments[1]; return 1", name, text);
   }
 
   /** What a script gives. */

@@ -37,31 +37,19 @@ class KeyboardWalkTest {
       "return document.activeElement.innerText.replace(/\\s+/g, ' ').trim()";
 
   @TempDir static Path folder;
-  private static WorkbookServed workbook;
+  private static OpenWorkbook workbook;
   private static Device device;
 
   @BeforeAll
-  static void open() {
-    workbook = WorkbookServed.demo(folder);
-    device = Device.open(folder.resolve("device")).sized(Device.DESK, false);
-    device.go(
-        workbook.at("/bench/1/jobs/planned")); // every job is planned once, whatever that takes
+  static void opened() {
+    workbook = OpenWorkbook.demo(folder);
+    device = workbook.device().sized(Device.DESK, false);
+    workbook.go("/bench/1/jobs/planned"); // every job is planned once, whatever that takes
   }
 
   @AfterAll
-  static void close() {
-    device.close();
+  static void closed() {
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
-  }
-
-  private static void read(String path) {
-    device.go(workbook.at(path));
-    settled();
-  }
-
-  private static void settled() {
-    device.await("everything", () -> device.all("[hx-trigger=load]").isEmpty());
   }
 
   @Test
@@ -70,7 +58,7 @@ class KeyboardWalkTest {
     for (String line : Files.readAllLines(WALK)) {
       Matcher open = OPEN.matcher(line);
       if (open.matches()) {
-        read(open.group(1));
+        workbook.read(open.group(1));
       }
       if (line.matches("\\d+\\. .*")) {
         Matcher step = STEP.matcher(line);
@@ -95,7 +83,7 @@ class KeyboardWalkTest {
           .isEqualTo(true);
     } else {
       device.await(line, () -> device.text("h1").startsWith(step.group(4)));
-      settled();
+      workbook.settle();
     }
   }
 
@@ -110,7 +98,7 @@ class KeyboardWalkTest {
         "/bench/1/trial/25/figure?path=axis.tip.tir",
       })
   void tabReachesAllThatCanBeUsed(String path) {
-    read(path);
+    workbook.read(path);
     long all = (Long) device.ask(WATCH);
     assertThat(all).isGreaterThan(5);
     device.type(Keys.TAB.toString().repeat((int) all + 2));

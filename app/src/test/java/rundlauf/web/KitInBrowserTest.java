@@ -28,24 +28,18 @@ class KitInBrowserTest {
   private static final String FIELDS =
       "form .field input, form .field select, form .field textarea";
 
-  private static WorkbookServed workbook;
+  private static OpenWorkbook workbook;
   private static Device device;
 
   @BeforeAll
   static void opened() {
-    workbook = WorkbookServed.demo(folder);
-    device = Device.open(folder.resolve("device"));
+    workbook = OpenWorkbook.demo(folder);
+    device = workbook.device();
   }
 
   @AfterAll
   static void closed() {
-    device.close();
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
-  }
-
-  private static void open(String path) {
-    device.go(workbook.at(KIT + path));
   }
 
   private static String value(WebElement field) {
@@ -77,7 +71,7 @@ class KitInBrowserTest {
   void everyFormIsFilledByKeyboardKeptAndReadBack() {
     device.sized(Device.PHONE, false);
     for (KitExamples.Example example : KitExamples.all()) {
-      open("/" + example.section() + "/new");
+      workbook.go(KIT + "/" + example.section() + "/new");
       fill(example.typed());
       device.type(Keys.ENTER);
       device.await(example.toString(), () -> device.address().endsWith(KIT));
@@ -100,7 +94,7 @@ class KitInBrowserTest {
   @Test
   void aRefusalStandsAtItsFieldAndNothingTypedIsLost() {
     device.sized(Device.PHONE, false);
-    open("/spindles/1");
+    workbook.go(KIT + "/spindles/1");
     device.ask("document.getElementById('field-efficiency').value = '0.7'; return 1");
     device.ask("document.getElementById('field-input').value = '800'; return 1");
     device.find("form button.first").click();
@@ -119,7 +113,7 @@ class KitInBrowserTest {
   @Test
   void whoeverWasSlowerSeesBothAndKeepsItAgain() {
     device.sized(Device.PHONE, false);
-    open("/spindles/2");
+    workbook.go(KIT + "/spindles/2");
     device.ask(
         "const f = document.querySelector('form'); const all = new FormData(f);"
             + "all.set('notes', 'Said by another.');"
@@ -135,14 +129,14 @@ class KitInBrowserTest {
     device.shot(LOOK.resolve("kit-newer.png"));
     device.find("form button.first").click();
     device.await("the list", () -> device.address().endsWith(KIT));
-    open("/spindles/2");
+    workbook.go(KIT + "/spindles/2");
     assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
   }
 
   @Test
   void whatIsNamedStaysAndWhoNamesItIsSaid() {
     device.sized(Device.PHONE, false);
-    open("/spindles/1");
+    workbook.go(KIT + "/spindles/1");
     device.find("form[action$='/remove'] button").click();
     device.await("who names it", () -> !device.all("b.refusal").isEmpty());
     assertThat(device.text("b.refusal")).contains("is named by");
@@ -151,7 +145,7 @@ class KitInBrowserTest {
   @Test
   void aCopyWantsANameOfItsOwnAndCanBeUndone() {
     device.sized(Device.PHONE, false);
-    open("/rigs/1");
+    workbook.go(KIT + "/rigs/1");
     device.find("button[name=copy]").click();
     device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
     assertThat(device.find("[aria-invalid]").getDomAttribute("id")).isEqualTo("field-name");
@@ -173,14 +167,14 @@ class KitInBrowserTest {
       for (int width : List.of(Device.PHONE, Device.DESK)) {
         for (boolean dark : List.of(false, true)) {
           device.sized(width, dark);
-          open(path);
+          workbook.go(KIT + path);
           assertThat(device.accessibilityFaults()).as(path + " " + width).isEmpty();
           assertThat(device.fits()).as(path + " " + width).isTrue();
           device.shot(LOOK.resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"));
         }
       }
       device.sized(Device.ZOOMED, false);
-      open(path);
+      workbook.go(KIT + path);
       assertThat(device.fits()).as(path + " at 400 %").isTrue();
     }
   }

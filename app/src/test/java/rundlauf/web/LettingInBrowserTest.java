@@ -117,13 +117,15 @@ class LettingInBrowserTest {
     browser.go(outside("/let-in"));
     cookie(in);
     browser.go(outside("/bench/1/trial/new/runout?setup=Heron%203%20mm"));
-    Map.of("indicator", "plunger dial", "gauge.diameter", "3 mm", "gauge.tip", "25 mm")
-        .forEach(this::fill);
-    fill("intended.stations[]", "5 mm; 20 mm");
-    fill("intended.clampings", "1");
-    browser.find("form.start button").click();
-    browser.await("the sheet", () -> browser.address().endsWith("/sheet"));
-    OpenSheet sheet = OpenSheet.on(browser);
+    OpenSheet sheet =
+        OpenSheet.begin(
+            browser,
+            Map.of(
+                "indicator", "plunger dial",
+                "gauge.diameter", "3 mm",
+                "gauge.tip", "25 mm",
+                "intended.stations[]", "5 mm; 20 mm",
+                "intended.clampings", "1"));
     sheet.read("0");
     sheet.settled(1);
 
@@ -139,11 +141,6 @@ class LettingInBrowserTest {
     cookie(workbook.typed(workbook.code()).cookie().replace("rundlauf=", ""));
     sheet.settled(2);
     assertThat(browser.find("#let-in").isDisplayed()).isFalse();
-  }
-
-  private void fill(String name, String text) {
-    browser.ask(
-        "document.getElementsByName(arguments[0])[0].value = arguments[1]; return 1", name, text);
   }
 
   /** What letting it in in another tab would leave behind. */

@@ -15,20 +15,18 @@ class MethodsInBrowserTest {
   private static final Path SHOTS = Path.of("target/shots/methods");
 
   @TempDir static Path folder;
-  private static WorkbookServed workbook;
+  private static OpenWorkbook workbook;
   private static Device device;
 
   @BeforeAll
-  static void open() {
-    workbook = WorkbookServed.empty(folder);
-    device = Device.open(folder.resolve("profile"));
+  static void opened() {
+    workbook = OpenWorkbook.empty(folder);
+    device = workbook.device();
   }
 
   @AfterAll
-  static void close() {
-    device.close();
+  static void closed() {
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
   }
 
   @ParameterizedTest
@@ -42,7 +40,8 @@ class MethodsInBrowserTest {
     "README, 390, false"
   })
   void readsAtEveryWidth(String name, int width, boolean dark) {
-    device.sized(width, dark).go(workbook.at("/method/" + name));
+    device.sized(width, dark);
+    workbook.go("/method/" + name);
     device.shot(SHOTS.resolve(name + "-" + width + (dark ? "-dark" : "-light") + ".png"));
     assertThat(device.fits()).isTrue();
     assertThat(device.accessibilityFaults()).isEmpty();
@@ -51,7 +50,8 @@ class MethodsInBrowserTest {
 
   @Test
   void aFractionIsDrawnOneOverTheOther() {
-    device.sized(Device.DESK, false).go(workbook.at("/method/chip"));
+    device.sized(Device.DESK, false);
+    workbook.go("/method/chip");
     double over =
         ((Number)
                 device.ask(
@@ -63,7 +63,8 @@ class MethodsInBrowserTest {
 
   @Test
   void aLinkLeadsFromPageToPage() {
-    device.sized(Device.PHONE, false).go(workbook.at("/method"));
+    device.sized(Device.PHONE, false);
+    workbook.go("/method");
     device.find("a[href='/method/runout']").click();
     device.await("the page of runout", () -> device.text("h1").equals("Runout"));
     assertThat(device.all("math")).isNotEmpty();

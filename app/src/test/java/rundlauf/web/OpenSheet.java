@@ -14,19 +14,16 @@ final class OpenSheet {
 
   /** Begins a trial of a setup of the demo bench, and opens its sheet. */
   static OpenSheet begin(
-      Device device,
-      WorkbookServed workbook,
-      String kind,
-      String setup,
-      Map<String, String> fields) {
+      OpenWorkbook workbook, String kind, String setup, Map<String, String> fields) {
+    Device device = workbook.device();
     String named = URLEncoder.encode(setup, StandardCharsets.UTF_8);
-    device.go(workbook.at("/bench/1/trial/new/" + kind + "?setup=" + named));
-    fields.forEach(
-        (path, text) ->
-            device.ask(
-                "document.getElementsByName(arguments[0])[0].value = arguments[1]; return 1",
-                path,
-                text));
+    workbook.go("/bench/1/trial/new/" + kind + "?setup=" + named);
+    return begin(device, fields);
+  }
+
+  /** Fills in the form that begins a trial, and opens the trial's sheet. */
+  static OpenSheet begin(Device device, Map<String, String> fields) {
+    fields.forEach(device::fill);
     device.find("form.start button").click();
     device.await("the sheet", () -> device.address().endsWith("/sheet"));
     return on(device);

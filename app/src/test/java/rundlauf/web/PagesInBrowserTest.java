@@ -16,27 +16,19 @@ class PagesInBrowserTest {
   private static final String FIGURE = "/bench/1/trial/9/figure?path=axis.tip.tir";
 
   @TempDir static Path folder;
-  private static WorkbookServed workbook;
+  private static OpenWorkbook workbook;
   private static Device device;
 
   @BeforeAll
-  static void open() {
-    workbook = WorkbookServed.demo(folder);
-    device = Device.open(folder.resolve("device"));
-    device.go(
-        workbook.at("/bench/1/jobs/planned")); // every job is planned once, whatever that takes
+  static void opened() {
+    workbook = OpenWorkbook.demo(folder);
+    device = workbook.device();
+    workbook.go("/bench/1/jobs/planned"); // every job is planned once, whatever that takes
   }
 
   @AfterAll
-  static void close() {
-    device.close();
+  static void closed() {
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
-  }
-
-  private static void read(String path) {
-    device.go(workbook.at(path));
-    device.await("everything", () -> device.all("[hx-trigger=load]").isEmpty());
   }
 
   @ParameterizedTest
@@ -56,7 +48,7 @@ class PagesInBrowserTest {
         "/bench/1/trial/25/figure?path=axis.tip.tir",
       })
   void aPageFitsEveryWidthByDayAndByNight(String path) {
-    read(path);
+    workbook.read(path);
     for (int width : List.of(Device.ZOOMED, Device.PHONE, Device.DESK)) {
       boolean dark = width == Device.PHONE;
       device.sized(width, dark);
@@ -70,7 +62,7 @@ class PagesInBrowserTest {
 
   @Test
   void everyChartHasItsNumbersAsText() {
-    read("/bench/1/trial/9");
+    workbook.read("/bench/1/trial/9");
     assertThat(device.all("figure.chart")).hasSizeGreaterThan(3);
     assertThat(device.all("figure.chart:not(:has(details table td))")).isEmpty();
     assertThat(device.all("figure.chart .plot:not(:has(canvas))")).isEmpty();
@@ -78,7 +70,7 @@ class PagesInBrowserTest {
 
   @Test
   void everyFigureLeadsToItsOwnPage() {
-    read("/bench/1/trial/9");
+    workbook.read("/bench/1/trial/9");
     device.find("a[href$='path=axis.tip.tir']").click();
     device.await("its page", () -> device.address().endsWith(FIGURE));
     assertThat(device.text("h1")).startsWith("TIR at the tip");

@@ -28,20 +28,18 @@ class SheetInBrowserTest {
   private static final String BENCH = "The inlay corner of a luthier's workshop (invented)";
 
   @TempDir Path folder;
-  private WorkbookServed workbook;
+  private OpenWorkbook workbook;
   private Device phone;
 
   @BeforeEach
   void open() {
-    workbook = WorkbookServed.demo(folder);
-    phone = Device.open(folder.resolve("phone"));
+    workbook = OpenWorkbook.demo(folder);
+    phone = workbook.device();
   }
 
   @AfterEach
   void close() {
-    phone.close();
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
   }
 
   private OpenSheet runout(int clampings) {
@@ -51,7 +49,7 @@ class SheetInBrowserTest {
     fields.put("gauge.tip", "25 mm");
     fields.put("intended.stations[]", "5 mm; 20 mm");
     fields.put("intended.clampings", Integer.toString(clampings));
-    return OpenSheet.begin(phone, workbook, "runout", "Heron 3 mm", fields);
+    return OpenSheet.begin(workbook, "runout", "Heron 3 mm", fields);
   }
 
   /** Divisions of the dial round a turn: an eccentricity of some divisions, as a hand reads it. */
@@ -99,7 +97,7 @@ class SheetInBrowserTest {
     fields.put("load", "brass lever");
     fields.put("contact", "10 mm");
     fields.put("reference", "table");
-    OpenSheet sheet = OpenSheet.begin(phone, workbook, "side-load", "Heron 3 mm", fields);
+    OpenSheet sheet = OpenSheet.begin(workbook, "side-load", "Heron 3 mm", fields);
     String[] readings = {"0", "2", "4", "6", "4", "2", "0", "0", "-2", "-4", "-6", "-4", "-2", "0"};
     for (int i = 0; i < readings.length; i++) {
       if (i == 5 || i == 9) {
@@ -113,7 +111,8 @@ class SheetInBrowserTest {
 
   private void assertSameAsExported(OpenSheet sheet, String file, String figure) throws Exception {
     String out = folder.resolve("exported-" + figure).toString();
-    assertThat(Ran.of("export", out, "--bench", BENCH, "--store", workbook.store()).status())
+    assertThat(
+            Ran.of("export", out, "--bench", BENCH, "--store", workbook.served().store()).status())
         .isZero();
     Ran reduced = Ran.of("reduce", "--json", out + "/trials/" + file);
     JsonNode exported = new ObjectMapper().readTree(reduced.out());
@@ -159,7 +158,7 @@ class SheetInBrowserTest {
     OpenSheet sheet = runout(1);
     sheet.read("1");
     sheet.settled(1);
-    Runnable start = workbook.stopped();
+    Runnable start = workbook.served().stopped();
     sheet.read("2");
     phone.await("the banner", sheet::away);
     sheet.read("1");

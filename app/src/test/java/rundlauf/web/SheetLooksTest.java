@@ -20,20 +20,18 @@ class SheetLooksTest {
   private static final Path SHOTS = Path.of("target", "shots", "sheet");
 
   @TempDir private static Path folder;
-  private static WorkbookServed workbook;
+  private static OpenWorkbook workbook;
   private static Device device;
 
   @BeforeAll
-  static void open() {
-    workbook = WorkbookServed.demo(folder);
-    device = Device.open(folder.resolve("device"));
+  static void opened() {
+    workbook = OpenWorkbook.demo(folder);
+    device = workbook.device();
   }
 
   @AfterAll
-  static void close() {
-    device.close();
+  static void closed() {
     workbook.close();
-    assertThat(workbook.faults()).isEmpty();
   }
 
   private static OpenSheet begin(String kind) {
@@ -54,7 +52,7 @@ class SheetLooksTest {
       fields.put("contact", "10 mm");
     }
     device.sized(Device.PHONE, false);
-    return OpenSheet.begin(device, workbook, kind, "Heron 3 mm", fields);
+    return OpenSheet.begin(workbook, kind, "Heron 3 mm", fields);
   }
 
   @ParameterizedTest
@@ -95,7 +93,8 @@ class SheetLooksTest {
   /** With the keyboard alone: begin a trial, read, strike out, say the conditions. */
   @Test
   void isUsedByKeyboardAlone() {
-    device.sized(Device.DESK, false).go(workbook.at("/bench/1/trial/new/speed"));
+    device.sized(Device.DESK, false);
+    workbook.go("/bench/1/trial/new/speed");
     tabTo("field-setup");
     device.type("Heron 3 mm");
     tabTo("field-intended-settings-");

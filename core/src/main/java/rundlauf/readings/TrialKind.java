@@ -3,6 +3,7 @@ package rundlauf.readings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import rundlauf.bench.Nearest;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Arg;
@@ -44,16 +45,20 @@ public enum TrialKind {
             .get("trial")
             .map(e -> e.place())
             .orElse(trial.document().place().field("trial"));
-    for (TrialKind kind : values()) {
-      if (kind.word().equals(typed)) {
-        return kind;
-      }
-    }
+    return ofWord(typed).orElseThrow(() -> unknown(typed, place));
+  }
+
+  /** The kind of a word; empty where it is none of theirs. */
+  public static Optional<TrialKind> ofWord(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+  }
+
+  private static Refused unknown(String typed, Place place) {
     List<String> words = Arrays.stream(values()).map(TrialKind::word).toList();
     if (typed.isEmpty()) {
-      throw Refused.at(place, "kind-missing", Arg.list(words));
+      return Refused.at(place, "kind-missing", Arg.list(words));
     }
-    throw NOT_YET.contains(typed)
+    return NOT_YET.contains(typed)
         ? Refused.at(place, "kind-not-yet", Arg.typed(typed), Arg.list(words))
         : Refused.at(
             place, "kind-unknown", Arg.typed(typed), Arg.list(Nearest.first(typed, words)));

@@ -1,6 +1,7 @@
 package rundlauf.render.workbook;
 
 import java.util.List;
+import rundlauf.quantity.Saying;
 import rundlauf.render.Sentences;
 
 /**
@@ -23,6 +24,18 @@ public record FormField(
     String refusal) {
   public FormField {
     choices = List.copyOf(choices);
+  }
+
+  /**
+   * A field that nobody refused, with its label and hint from the bundle.
+   *
+   * @param code of its label; that of its hint, where it has one, ends with {@code .hint}
+   */
+  static FormField of(String code, String path, List<String> choices, boolean needed, String text) {
+    String label = Sentences.text(Saying.of(code, ""));
+    String hint =
+        Sentences.has(code + ".hint") ? Sentences.text(Saying.of(code + ".hint", "")) : "";
+    return new FormField(path, label, hint, choices, needed, text, "");
   }
 
   /** The same with this refusal, where it is about this field. */

@@ -8,8 +8,6 @@ import java.util.Map;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
 import rundlauf.bench.EntryTexts;
-import rundlauf.quantity.Saying;
-import rundlauf.render.Sentences;
 
 /** The forms of a bench's equipment: every field that its readers know, section by section. */
 public final class KitForm {
@@ -185,14 +183,7 @@ public final class KitForm {
       String prefix, Known known, String path, Bench bench, String text) {
     String code = prefix + known.path().replace("[]", "");
     List<String> choices = known.names().isEmpty() ? known.choices() : names(known.names(), bench);
-    return new FormField(
-        path,
-        Sentences.text(Saying.of(code, "")),
-        Sentences.has(code + ".hint") ? Sentences.text(Saying.of(code + ".hint", "")) : "",
-        choices,
-        known.needed(),
-        text,
-        "");
+    return FormField.of(code, path, choices, known.needed(), text);
   }
 
   /** What may be a name alone or have fields stays what it is. */

@@ -20,6 +20,9 @@ public record Shell(
     String charts,
     Wording words,
     List<Saying> standing) {
+  /** The charts of a page that has none. */
+  public static final String NO_CHARTS = "[]";
+
   public Shell {
     standing = List.copyOf(standing);
     links = List.copyOf(links);

@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Map;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Setup;
-import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
-import rundlauf.render.Sentences;
 
 /** The fields by which a trial is begun, and those that say its conditions, kind by kind. */
 public final class TrialForm {
@@ -137,14 +135,6 @@ public final class TrialForm {
 
   private void add(String path, List<String> choices, boolean needed) {
     String code = "trial-field-" + path.replace("[]", "");
-    fields.add(
-        new FormField(
-            path,
-            Sentences.text(Saying.of(code, "")),
-            Sentences.text(Saying.of(code + ".hint", "")),
-            choices,
-            needed,
-            typed.getOrDefault(path, ""),
-            ""));
+    fields.add(FormField.of(code, path, choices, needed, typed.getOrDefault(path, "")));
   }
 }
