@@ -15,6 +15,7 @@ import rundlauf.report.Card;
 import rundlauf.report.Chart;
 import rundlauf.report.ClockingDial;
 import rundlauf.report.ComplianceRose;
+import rundlauf.report.HistoryChart;
 import rundlauf.report.Report;
 import rundlauf.report.RoundnessCircles;
 import rundlauf.report.Section;
@@ -76,7 +77,7 @@ final class ChartData {
       forces(node.put("kind", "forces"), forces);
     } else if (chart instanceof Chart.Chips chips) {
       chips(node.put("kind", "chips"), chips);
-    } else if (chart instanceof Chart.History history) {
+    } else if (chart instanceof HistoryChart history) {
       history(node.put("kind", "history"), history);
     } else {
       round(node, chart);
@@ -201,11 +202,11 @@ final class ChartData {
     }
   }
 
-  private void history(ObjectNode node, Chart.History chart) {
+  private void history(ObjectNode node, HistoryChart chart) {
     name(node, "date-axis");
     node.put("unit", FigureText.symbol(chart.value().unit()));
     ArrayNode moments = node.putArray("moments");
-    for (Chart.Moment moment : chart.moments()) {
+    for (HistoryChart.Moment moment : chart.moments()) {
       ObjectNode one = moments.addObject().put("date", moment.date());
       one.set("value", number(moment.value(), chart.value()));
       one.set("low", number(moment.low(), chart.value()));

@@ -1,10 +1,9 @@
 package rundlauf.usecase;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
@@ -46,7 +45,7 @@ public final class AttachPhoto {
     for (int i = 0; i < STARTS.size(); i++) {
       byte[] start = STARTS.get(i);
       if (content.length > start.length
-          && java.util.Arrays.equals(content, 0, start.length, start, 0, start.length)) {
+          && Arrays.equals(content, 0, start.length, start, 0, start.length)) {
         return ENDINGS.get(i);
       }
     }
@@ -64,9 +63,7 @@ public final class AttachPhoto {
     if (document.get("photos").orElse(null) instanceof Entry.Items there) {
       photos.addAll(there.items());
     }
-    photos.add(new Entry.Scalar(name, false, Place.NOWHERE));
-    Map<String, Entry> fields = new LinkedHashMap<>(document.fields());
-    fields.put("photos", new Entry.Items(photos, Place.NOWHERE));
-    return new Entry.Fields(fields, document.keyPlaces(), document.place());
+    photos.add(Entry.Scalar.of(name));
+    return document.with("photos", new Entry.Items(photos, Place.NOWHERE));
   }
 }

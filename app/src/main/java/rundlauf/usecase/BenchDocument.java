@@ -1,10 +1,7 @@
 package rundlauf.usecase;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -52,9 +49,7 @@ final class BenchDocument {
 
   /** The document with other parts in a section. */
   static Entry.Fields with(Entry.Fields document, String section, List<Entry> parts) {
-    Map<String, Entry> fields = new LinkedHashMap<>(document.fields());
-    fields.put(section, new Entry.Items(new ArrayList<>(parts), Place.NOWHERE));
-    return new Entry.Fields(fields, document.keyPlaces(), document.place());
+    return document.with(section, new Entry.Items(parts, Place.NOWHERE));
   }
 
   /**

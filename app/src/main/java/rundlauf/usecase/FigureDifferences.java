@@ -20,6 +20,9 @@ final class FigureDifferences {
   /** Of the standard uncertainty: nobody reads a difference so small. */
   private static final double SHARE = 0.01;
 
+  /** A figure that is not there. */
+  private static final String NONE = "-";
+
   private FigureDifferences() {}
 
   static List<Saying> of(
@@ -30,27 +33,16 @@ final class FigureDifferences {
         (path, figure) -> {
           PublishedFigure was = left.remove(path);
           if (was == null || !same(was, figure)) {
-            differs.add(
-                Saying.of(
-                    "recompute-figure",
-                    path,
-                    Arg.of(file),
-                    Arg.of(path),
-                    Arg.of(was == null ? "-" : said(was)),
-                    Arg.of(said(figure))));
+            differs.add(difference(file, path, was == null ? NONE : said(was), said(figure)));
           }
         });
-    left.forEach(
-        (path, was) ->
-            differs.add(
-                Saying.of(
-                    "recompute-figure",
-                    path,
-                    Arg.of(file),
-                    Arg.of(path),
-                    Arg.of(said(was)),
-                    Arg.of("-"))));
+    left.forEach((path, was) -> differs.add(difference(file, path, said(was), NONE)));
     return differs;
+  }
+
+  private static Saying difference(String file, String path, String was, String now) {
+    return Saying.of(
+        "recompute-figure", path, Arg.of(file), Arg.of(path), Arg.of(was), Arg.of(now));
   }
 
   private static boolean same(PublishedFigure was, Figure now) {

@@ -1,7 +1,6 @@
 package rundlauf.usecase;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +33,7 @@ record ImportedTrial(
     String folder = trial.file().substring(0, trial.file().lastIndexOf('/') + 1);
     return new ImportedTrial(
         new TrialName(bench, path),
-        documents.write(withoutReadings(trial.document())),
+        documents.write(trial.document().without("readings")),
         trial.readings().map(ImportedTrial::rows).orElse(List.of()),
         trial.readings().map(t -> t.place().file()).filter(file -> !file.equals(trial.file())),
         named(trial.document()).stream().map(file -> folder + file).toList());
@@ -60,12 +59,6 @@ record ImportedTrial(
       rows.add(new Row(CellText.checked(new TypedReading(key, typed)), struck));
     }
     return rows;
-  }
-
-  private static Entry.Fields withoutReadings(Entry.Fields document) {
-    Map<String, Entry> fields = new LinkedHashMap<>(document.fields());
-    fields.remove("readings");
-    return new Entry.Fields(fields, document.keyPlaces(), document.place());
   }
 
   /** The files that a trial names beside its table. */

@@ -1,12 +1,9 @@
 package rundlauf.usecase;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import rundlauf.bench.Entry;
 import rundlauf.bench.RowColumns;
-import rundlauf.quantity.Place;
 
 /**
  * The readings of a trial as one table: {@code id}, what was typed in the order in which its
@@ -55,9 +52,6 @@ record KeptTable(List<String> columns, List<List<String>> rows) {
 
   /** The line by which a trial's document names its table. */
   static Entry.Fields readingsField(String file) {
-    Entry name = new Entry.Scalar(file, false, Place.NOWHERE);
-    Map<String, Entry> fields = new LinkedHashMap<>();
-    fields.put("readings", name);
-    return new Entry.Fields(fields, new LinkedHashMap<>(), Place.NOWHERE);
+    return Entry.Fields.none().with("readings", Entry.Scalar.of(file));
   }
 }

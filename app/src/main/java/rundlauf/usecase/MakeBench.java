@@ -1,7 +1,5 @@
 package rundlauf.usecase;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
@@ -28,9 +26,7 @@ public final class MakeBench {
     if (benches.benches().contains(name)) {
       throw Refused.at(Place.NOWHERE.field("bench"), "bench-name-taken", Arg.typed(name));
     }
-    Map<String, Entry> fields = new LinkedHashMap<>();
-    fields.put("bench", new Entry.Scalar(name, false, Place.NOWHERE));
-    var document = new Entry.Fields(fields, new LinkedHashMap<>(), Place.NOWHERE);
+    Entry.Fields document = Entry.Fields.none().with("bench", Entry.Scalar.of(name));
     benches.keepBench(name, documents.write(document));
     return benches.benches().indexOf(name) + 1;
   }

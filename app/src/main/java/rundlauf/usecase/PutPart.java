@@ -35,7 +35,7 @@ public final class PutPart {
     List<Entry> parts = new ArrayList<>(BenchDocument.parts(whole, section));
     refuseTwice(typed);
     if (number == 0) {
-      parts.add(TypedFields.into(TypedFields.none(), TypedFields.given(typed)));
+      parts.add(TypedFields.into(Entry.Fields.none(), TypedFields.given(typed)));
     } else {
       Entry.Fields was = at(parts, number);
       Entry.Fields now = TypedFields.into(was, TypedFields.changed(was, typed));

@@ -49,7 +49,7 @@ public final class ShowKit {
   /** The newest edition, and those before it. */
   public Kit show(String bench) {
     List<Step> steps = new ArrayList<>();
-    Entry.Fields document = TypedFields.none();
+    Entry.Fields document = Entry.Fields.none();
     for (Kept.Edition edition : benches.benchEditions(bench)) {
       Entry.Fields now = documents.read(edition.document(), BenchContents.DOCUMENT);
       steps.add(new Step(edition, steps.isEmpty() ? List.of() : EditionChanges.of(document, now)));

@@ -37,7 +37,7 @@ public final class StartTrial {
     Map<String, String> fields = new LinkedHashMap<>();
     fields.put("trial", kind);
     fields.putAll(typed);
-    Entry.Fields document = TypedFields.into(TypedFields.none(), fields);
+    Entry.Fields document = TypedFields.into(Entry.Fields.none(), fields);
     TrialName name = free(bench, slug(typed.getOrDefault("setup", "")) + "-" + slug(kind));
     String text = documents.write(document);
     BenchContents without = stored.alone(name, text, List.of());

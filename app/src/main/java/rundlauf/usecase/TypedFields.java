@@ -62,35 +62,22 @@ final class TypedFields {
     return given;
   }
 
-  /** A document in which nothing stands. */
-  static Entry.Fields none() {
-    return new Entry.Fields(new LinkedHashMap<>(), new LinkedHashMap<>(), Place.NOWHERE);
-  }
-
   private static Entry.Fields with(
       Entry.Fields fields, List<String> path, String text, boolean list) {
-    Map<String, Entry> changed = new LinkedHashMap<>(fields.fields());
     String first = path.get(0);
     if (path.size() > 1) {
-      Entry there = changed.get(first);
+      Entry there = fields.get(first).orElse(null);
       if (text.isEmpty() && !(there instanceof Entry.Fields)) {
         return fields;
       }
-      Entry.Fields inner = there instanceof Entry.Fields f ? f : none();
+      Entry.Fields inner = there instanceof Entry.Fields f ? f : Entry.Fields.none();
       Entry.Fields filled = with(inner, path.subList(1, path.size()), text, list);
-      put(changed, first, filled, filled.fields().isEmpty());
-    } else {
-      put(changed, first, list ? items(text) : scalar(text), text.isEmpty());
+      return filled.fields().isEmpty() ? fields.without(first) : fields.with(first, filled);
     }
-    return new Entry.Fields(changed, fields.keyPlaces(), fields.place());
-  }
-
-  private static void put(Map<String, Entry> fields, String name, Entry value, boolean empty) {
-    if (empty) {
-      fields.remove(name);
-    } else {
-      fields.put(name, value);
+    if (text.isEmpty()) {
+      return fields.without(first);
     }
+    return fields.with(first, list ? items(text) : Entry.Scalar.of(text));
   }
 
   private static Entry.Items items(String text) {
@@ -98,12 +85,8 @@ final class TypedFields {
         Arrays.stream(text.split(";", -1))
             .map(String::strip)
             .filter(piece -> !piece.isEmpty())
-            .<Entry>map(TypedFields::scalar)
+            .<Entry>map(Entry.Scalar::of)
             .toList();
     return new Entry.Items(items, Place.NOWHERE);
-  }
-
-  private static Entry.Scalar scalar(String text) {
-    return new Entry.Scalar(text, false, Place.NOWHERE);
   }
 }

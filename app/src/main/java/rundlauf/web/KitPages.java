@@ -107,7 +107,7 @@ final class KitPages implements Group {
     String section = section(ctx);
     ShowKit.Kit kit = cases.showKit().show(bench(ctx));
     int number = number(ctx, kit, section, typed);
-    Entry.Fields part = number == 0 ? nothing() : part(kit, section, number);
+    Entry.Fields part = number == 0 ? Entry.Fields.none() : part(kit, section, number);
     Wording words = new Wording();
     String heading =
         number == 0
@@ -147,10 +147,6 @@ final class KitPages implements Group {
       return Frame.number(ctx, "part");
     }
     return kit.parts(section).stream().map(KitViews::name).toList().indexOf(was) + 1;
-  }
-
-  private static Entry.Fields nothing() {
-    return new Entry.Fields(new LinkedHashMap<>(), new LinkedHashMap<>(), Place.NOWHERE);
   }
 
   private static Entry.Fields part(ShowKit.Kit kit, String section, int number) {

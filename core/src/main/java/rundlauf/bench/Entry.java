@@ -23,7 +23,12 @@ public sealed interface Entry {
    *     parts
    * @param place of its first character
    */
-  record Scalar(String text, boolean flow, Place place) implements Entry {}
+  record Scalar(String text, boolean flow, Place place) implements Entry {
+    /** A text that stands in no file. */
+    public static Scalar of(String text) {
+      return new Scalar(text, false, Place.NOWHERE);
+    }
+  }
 
   /** A list. */
   record Items(List<Entry> items, Place place) implements Entry {
@@ -45,8 +50,27 @@ public sealed interface Entry {
       keyPlaces = Collections.unmodifiableMap(new LinkedHashMap<>(keyPlaces));
     }
 
+    /** A document in which nothing stands. */
+    public static Fields none() {
+      return new Fields(Map.of(), Map.of(), Place.NOWHERE);
+    }
+
     public Optional<Entry> get(String name) {
       return Optional.ofNullable(fields.get(name));
+    }
+
+    /** The same with this under a name, in the place of what stood there or as the last. */
+    public Fields with(String name, Entry entry) {
+      Map<String, Entry> changed = new LinkedHashMap<>(fields);
+      changed.put(name, entry);
+      return new Fields(changed, keyPlaces, place);
+    }
+
+    /** The same without this name. */
+    public Fields without(String name) {
+      Map<String, Entry> changed = new LinkedHashMap<>(fields);
+      changed.remove(name);
+      return new Fields(changed, keyPlaces, place);
     }
   }
 }

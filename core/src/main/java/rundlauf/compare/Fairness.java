@@ -39,21 +39,7 @@ final class Fairness {
     List<Condition> all = new ArrayList<>();
     stated(all, a, b, "warm-up", WARMTH);
     if (a instanceof Runout first && b instanceof Runout second) {
-      stated(all, a, b, "nut", TORQUE);
-      stated(all, a, b, "pin", 0);
-      stated(all, a, b, "turned-by", 0);
-      if (figure.startsWith("axis.tip")) {
-        add(all, "tip-height", first, second, r -> length(r.axis().tip().distance()), LENGTH);
-      }
-      if (figure.startsWith("parts") || figure.startsWith("bestClocking")) {
-        add(all, "station", first, second, r -> length(NamedFigure.station(r)), LENGTH);
-      }
-      if (figure.equals(NamedFigure.ASYNCHRONOUS)) {
-        add(all, "station", first, second, r -> length(NamedFigure.turned(r)), LENGTH);
-      }
-      if (figure.startsWith("nextClamping")) {
-        add(all, "tip-height", first, second, r -> length(r.nextClamping().at()), LENGTH);
-      }
+      ofRunout(all, first, second, figure);
     }
     if (a instanceof SideLoad first && b instanceof SideLoad second) {
       stated(all, a, b, "nut", TORQUE);
@@ -69,6 +55,24 @@ final class Fairness {
       add(all, "reference", first.readings(), second.readings(), GrowthReadings::reference, 0);
     }
     return all;
+  }
+
+  private static void ofRunout(List<Condition> all, Runout a, Runout b, String figure) {
+    stated(all, a, b, "nut", TORQUE);
+    stated(all, a, b, "pin", 0);
+    stated(all, a, b, "turned-by", 0);
+    if (figure.startsWith("axis.tip")) {
+      add(all, "tip-height", a, b, r -> length(r.axis().tip().distance()), LENGTH);
+    }
+    if (figure.startsWith("parts") || figure.startsWith("bestClocking")) {
+      add(all, "station", a, b, r -> length(NamedFigure.station(r)), LENGTH);
+    }
+    if (figure.equals(NamedFigure.ASYNCHRONOUS)) {
+      add(all, "station", a, b, r -> length(NamedFigure.turned(r)), LENGTH);
+    }
+    if (figure.startsWith("nextClamping")) {
+      add(all, "tip-height", a, b, r -> length(r.nextClamping().at()), LENGTH);
+    }
   }
 
   private static void foot(List<Condition> all, LoadReadings a, LoadReadings b) {

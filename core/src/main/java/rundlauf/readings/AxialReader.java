@@ -3,8 +3,6 @@ package rundlauf.readings;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.bench.Bench;
-import rundlauf.bench.Section;
-import rundlauf.bench.Section.Bound;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Dimension;
 import rundlauf.quantity.Refused;
@@ -42,32 +40,9 @@ public final class AxialReader {
    *     the dial differ in load
    */
   public static LoadReadings read(Trial trial, Optional<Bench> bench) {
-    Section s =
-        HeadReader.section(
-            trial,
-            TrialKind.AXIAL,
-            "load",
-            "contact",
-            "body",
-            "reference",
-            "reaction",
-            StandReader.FIELD,
-            "indicator");
-    TrialHead head = HeadReader.read(trial, s, bench);
-    DialReader dial = DialReader.read(trial.name(), s, bench);
-    Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
-    ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
-    List<LoadReadings.Point> points =
-        LoadPoints.of(columns, dial, new AxialPushing(columns, force));
-    return new LoadReadings(
-            head,
-            dial.limits(),
-            force.scale(),
-            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-            s.section("body", "diameter", "modulus").map(LoadReader::body),
-            s.word("reference", "table", "base", "carriage", "mount"),
-            s.text("reaction"),
-            points)
-        .withStand(StandReader.read(trial.name(), s));
+    PushedTrial pushed = PushedTrial.of(trial, bench, TrialKind.AXIAL, COLUMNS);
+    var pushing = new AxialPushing(pushed.columns(), pushed.force());
+    List<LoadReadings.Point> points = pushed.points(pushing);
+    return pushed.with(pushed.contact(), Optional.empty(), points);
   }
 }

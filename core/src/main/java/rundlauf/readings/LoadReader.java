@@ -3,11 +3,10 @@ package rundlauf.readings;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.bench.Bench;
-import rundlauf.bench.Section;
-import rundlauf.bench.Section.Bound;
 import rundlauf.bench.Spindle;
 import rundlauf.bench.Trial;
 import rundlauf.quantity.Dimension;
+import rundlauf.quantity.Quantity;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Unit;
 
@@ -43,37 +42,11 @@ public final class LoadReader {
    *     the dial differ in load
    */
   public static LoadReadings read(Trial trial, Optional<Bench> bench) {
-    Section s =
-        HeadReader.section(
-            trial,
-            TrialKind.SIDE_LOAD,
-            "load",
-            "contact",
-            "body",
-            "reference",
-            "reaction",
-            StandReader.FIELD,
-            "indicator");
-    TrialHead head = HeadReader.read(trial, s, bench);
-    DialReader dial = DialReader.read(trial.name(), s, bench);
-    Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
-    ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
-    var distances =
-        LoadDistances.of(
-            s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
-            LoadPoints.of(columns, dial, new SidePushing(columns, force)),
-            trial.name());
-    return new LoadReadings(
-            head,
-            dial.limits(),
-            force.scale(),
-            distances.trial(),
-            s.section("body", "diameter", "modulus").map(LoadReader::body),
-            s.word("reference", "table", "base", "carriage", "mount"),
-            s.text("reaction"),
-            nose(head, bench),
-            distances.points())
-        .withStand(StandReader.read(trial.name(), s));
+    PushedTrial pushed = PushedTrial.of(trial, bench, TrialKind.SIDE_LOAD, COLUMNS);
+    Optional<Quantity> contact = pushed.contact();
+    var pushing = new SidePushing(pushed.columns(), pushed.force());
+    var distances = LoadDistances.of(contact, pushed.points(pushing), trial.name());
+    return pushed.with(distances.trial(), nose(pushed.head(), bench), distances.points());
   }
 
   private static Optional<LoadReadings.Nose> nose(TrialHead head, Optional<Bench> bench) {
@@ -85,11 +58,5 @@ public final class LoadReader {
                     .nose()
                     .flatMap(Spindle.Nose::toMount)
                     .map(to -> new LoadReadings.Nose(spindle.name(), to)));
-  }
-
-  static LoadReadings.Body body(Section s) {
-    return new LoadReadings.Body(
-        s.requiredQuantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
-        s.requiredQuantity("modulus", Dimension.PRESSURE, Bound.POSITIVE));
   }
 }

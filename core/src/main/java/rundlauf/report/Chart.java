@@ -15,7 +15,7 @@ public sealed interface Chart extends Block
         Chart.Budget,
         Chart.Forces,
         Chart.Chips,
-        Chart.History,
+        HistoryChart,
         ClockingDial,
         RoundnessCircles,
         ShareBars,
@@ -218,29 +218,6 @@ public sealed interface Chart extends Block
 
   /** A tooth's thickest chip and the ends of its interval, m. */
   record Tooth(Saying name, double chip, double low, double high) {}
-
-  /**
-   * A figure from trial to trial.
-   *
-   * @param value how it is printed
-   * @param moments the oldest first
-   */
-  record History(
-      String id, Saying caption, Saying summary, Scale value, List<Moment> moments, Table twin)
-      implements Chart {
-    public History {
-      moments = List.copyOf(moments);
-    }
-  }
-
-  /**
-   * A figure as one trial told it, SI.
-   *
-   * @param date as typed
-   * @param low lower end of its interval
-   * @param high upper end
-   */
-  record Moment(String date, double value, double low, double high) {}
 
   /**
    * A cause's part in the doubt.

@@ -18,7 +18,7 @@ final class FigureHistory {
    * @param sheets of trials that have the figure, the oldest first
    */
   static Optional<Chart> chart(List<Sheet> sheets, String path) {
-    List<Chart.Moment> moments = new ArrayList<>();
+    List<HistoryChart.Moment> moments = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     Unit unit = Unit.ONE;
     for (Sheet sheet : sheets) {
@@ -28,22 +28,22 @@ final class FigureHistory {
         unit = figure.unit();
         var interval = estimate.get().interval();
         moments.add(
-            new Chart.Moment(sheet.date(), figure.value(), interval.low(), interval.high()));
+            new HistoryChart.Moment(sheet.date(), figure.value(), interval.low(), interval.high()));
         rows.add(Row.of(new Cell.Typed(sheet.date()), sheet.shown(figure)));
       }
     }
     return moments.size() < 2 ? Optional.empty() : Optional.of(chart(moments, rows, unit));
   }
 
-  private static Chart chart(List<Chart.Moment> moments, List<Row> rows, Unit unit) {
+  private static Chart chart(List<HistoryChart.Moment> moments, List<Row> rows, Unit unit) {
     double widest = 0;
-    for (Chart.Moment moment : moments) {
+    for (HistoryChart.Moment moment : moments) {
       widest = Math.max(widest, moment.high() - moment.low());
     }
     List<Cell> columns =
         List.of(Table.heading("report-column-date"), Table.heading("report-column-value"));
     Saying caption = Saying.of("report-history-chart", "");
-    return new Chart.History(
+    return new HistoryChart(
         "chart-history",
         caption,
         Saying.of("report-history-summary", ""),

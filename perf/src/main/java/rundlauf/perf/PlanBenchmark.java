@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -17,19 +16,14 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rundlauf.bench.Bench;
 import rundlauf.bench.BenchReader;
-import rundlauf.bench.Cut;
 import rundlauf.bench.Entry;
 import rundlauf.bench.Job;
-import rundlauf.character.EnteredCharacter;
-import rundlauf.character.SetupCharacter;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
 import rundlauf.planning.JobPlan;
 import rundlauf.planning.Knowledge;
 import rundlauf.planning.Planning;
 import rundlauf.quantity.Place;
-import rundlauf.quantity.Quantity;
-import rundlauf.quantity.Unit;
 import rundlauf.safety.Standing;
 
 /**
@@ -49,7 +43,7 @@ public class PlanBenchmark {
   private static final Bench BENCH = bench();
   private static final Knowledge KNOWLEDGE =
       new Knowledge(
-          put -> setup(STIFFNESSES[Integer.parseInt(put.setup().name())]),
+          put -> InventedSetup.of(STIFFNESSES[Integer.parseInt(put.setup().name())], 10e-6, DRAWS),
           setup -> Standing.INSPECTED,
           setup -> List.of());
 
@@ -79,25 +73,6 @@ public class PlanBenchmark {
             "tolerance", text(tolerance));
     Job job = Job.of("job.yaml", document);
     return Planning.plan(BENCH, job, KNOWLEDGE, DRAWS, Planning.STATES, Work.sequential());
-  }
-
-  private static SetupCharacter setup(double stiffness) {
-    Optional<Quantity> round =
-        Optional.of(new Quantity(stiffness, stiffness / 10, Unit.NEWTON_PER_MICROMETRE));
-    Cut.SetupGiven given =
-        new Cut.SetupGiven(
-            Optional.of(new Quantity(10e-6, 3e-6, Unit.MICROMETRE)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            round,
-            round,
-            Optional.of(Quantity.exact(8000 / 60.0, Unit.RPM)),
-            Optional.of(Quantity.exact(24000 / 60.0, Unit.RPM)),
-            Optional.of(Quantity.exact(400, Unit.WATT)),
-            Optional.of(Quantity.exact(24000 / 60.0, Unit.RPM)),
-            List.of());
-    return EnteredCharacter.of(given, "cut", DRAWS);
   }
 
   private static Bench bench() {

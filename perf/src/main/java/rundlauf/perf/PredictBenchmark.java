@@ -1,6 +1,5 @@
 package rundlauf.perf;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -13,8 +12,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rundlauf.bench.Cut;
-import rundlauf.character.EnteredCharacter;
-import rundlauf.character.SetupCharacter;
 import rundlauf.cutting.CutterInUse;
 import rundlauf.cutting.Materials;
 import rundlauf.cutting.Operation;
@@ -78,27 +75,8 @@ public class PredictBenchmark {
         cutter,
         cut,
         Materials.named("aluminium 6082-T6").orElseThrow(),
-        setup(stiffness),
+        InventedSetup.of(stiffness, 12e-6, DRAWS),
         Allowed.ANYTHING);
-  }
-
-  private static SetupCharacter setup(double stiffness) {
-    Optional<Quantity> round =
-        Optional.of(new Quantity(stiffness, stiffness / 10, Unit.NEWTON_PER_MICROMETRE));
-    Cut.SetupGiven given =
-        new Cut.SetupGiven(
-            Optional.of(new Quantity(12e-6, 3e-6, Unit.MICROMETRE)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            round,
-            round,
-            Optional.of(Quantity.exact(8000 / 60.0, Unit.RPM)),
-            Optional.of(Quantity.exact(24000 / 60.0, Unit.RPM)),
-            Optional.of(Quantity.exact(400, Unit.WATT)),
-            Optional.of(Quantity.exact(24000 / 60.0, Unit.RPM)),
-            List.of());
-    return EnteredCharacter.of(given, "cut", DRAWS);
   }
 
   private static Quantity mm(double length) {

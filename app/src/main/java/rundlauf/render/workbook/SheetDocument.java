@@ -41,14 +41,7 @@ public final class SheetDocument {
     node.put("done", view.guidance().done());
     node.put("intended", view.guidance().intended());
     node.put("lastKey", view.lastKey());
-    ArrayNode keys = node.putArray("keys");
-    ArrayNode struck = node.putArray("struck");
-    for (SheetView.Row row : view.rows()) {
-      keys.add(row.key());
-      if (row.struck().isPresent()) {
-        struck.add(row.key());
-      }
-    }
+    addKeys(node, view.rows());
     ArrayNode steps = node.putArray("steps");
     view.guidance().ahead().forEach(step -> steps.add(step(step)));
     node.set("more", step(view.guidance().more()));
@@ -62,6 +55,17 @@ public final class SheetDocument {
       return JSON.writeValueAsString(node);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a sheet that cannot be written", e);
+    }
+  }
+
+  private static void addKeys(ObjectNode node, List<SheetView.Row> rows) {
+    ArrayNode keys = node.putArray("keys");
+    ArrayNode struck = node.putArray("struck");
+    for (SheetView.Row row : rows) {
+      keys.add(row.key());
+      if (row.struck().isPresent()) {
+        struck.add(row.key());
+      }
     }
   }
 

@@ -76,20 +76,7 @@ public final class GrowthReduction {
   private static List<Saying> advice(GrowthReadings readings, GrowthFit fit, boolean told) {
     List<Saying> advice = new ArrayList<>();
     if (told) {
-      Drawn settled = fit.timeConstant(SETTLED, " time");
-      Drawn left = fit.left();
-      advice.add(
-          Saying.of(
-              "growth-warm-up",
-              "settledAfter",
-              up(settled.value(), 60, Unit.MINUTE),
-              up(high(settled), 60, Unit.MINUTE)));
-      advice.add(
-          Saying.of(
-              "growth-left",
-              "growth",
-              up(left.value(), 1e-7, Unit.MICROMETRE),
-              up(high(left), 1e-7, Unit.MICROMETRE)));
+      advice.addAll(warmUp(fit));
     }
     if (readings.warmedBefore().isEmpty()) {
       Arg start = Arg.of(readings.start(), Unit.MINUTE);
@@ -103,6 +90,22 @@ public final class GrowthReduction {
       advice.add(Saying.of("growth-no-reference", "growth"));
     }
     return advice;
+  }
+
+  private static List<Saying> warmUp(GrowthFit fit) {
+    Drawn settled = fit.timeConstant(SETTLED, " time");
+    Drawn left = fit.left();
+    return List.of(
+        Saying.of(
+            "growth-warm-up",
+            "settledAfter",
+            up(settled.value(), 60, Unit.MINUTE),
+            up(high(settled), 60, Unit.MINUTE)),
+        Saying.of(
+            "growth-left",
+            "growth",
+            up(left.value(), 1e-7, Unit.MICROMETRE),
+            up(high(left), 1e-7, Unit.MICROMETRE)));
   }
 
   /** Rounded up to whole grains: to whole minutes, to tenths of a micrometre. */

@@ -43,9 +43,14 @@ final class RunoutAdvice {
     } else if (trial.tip().isEmpty()) {
       advice.add(Saying.of("tip-height-not-given", "axis.tip"));
     }
-    if (scatter.clampings() == 0) {
-      return advice;
+    if (scatter.clampings() > 0) {
+      clampings(advice, scatter);
+      clamped(advice, trial, axis, next);
     }
+    return advice;
+  }
+
+  private static void clampings(List<Saying> advice, ClampingScatter scatter) {
     if (!scatter.measured()) {
       advice.add(
           Saying.of(
@@ -55,13 +60,16 @@ final class RunoutAdvice {
     } else if (scatter.clampings() > 1 && scatter.dof() < 2 * (CLAMPINGS - 1)) {
       advice.add(Saying.of("more-clampings", "nextClamping", Arg.of(scatter.clampings())));
     }
+  }
+
+  private static void clamped(
+      List<Saying> advice, RunoutReadings trial, Axis axis, NextClamping next) {
     if (next.eccentricity().known() && !axis.tip().tir().known()) {
       advice.add(Saying.of("next-clamping-at-station", "nextClamping"));
     }
     if (differentClocks(trial)) {
       advice.add(Saying.of("clocked-clampings-left-out", "axis"));
     }
-    return advice;
   }
 
   private static void positions(List<Saying> advice, RunoutReadings trial) {
