@@ -78,8 +78,7 @@ final class KitPages implements Group {
       head = KitViews.beside(head, kit.document());
     }
     Map<String, Object> given = given(ctx, words.word("workbook-page-kit"), words, head, refusal);
-    given.put(
-        "view", KitViews.of(Frame.bench(ctx), kit, cases.standing().of(bench(ctx)), words));
+    given.put("view", KitViews.of(Frame.bench(ctx), kit, cases.standing().of(bench(ctx)), words));
     ctx.html(Pages.of("kit", given));
   }
 

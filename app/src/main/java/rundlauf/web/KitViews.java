@@ -3,6 +3,7 @@ package rundlauf.web;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;

@@ -59,7 +59,8 @@ public class SheetBenchmark {
     store = Optional.of(opened);
     bench =
         new KeepContents(opened.benches(), opened.attachments(), new TypedDocuments())
-            .keep(DemoBenchFiles.contents());
+            .keep(DemoBenchFiles.contents())
+            .bench();
     running =
         Optional.of(
             new MainServing(Throwable::printStackTrace)
