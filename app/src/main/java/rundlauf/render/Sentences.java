@@ -40,7 +40,7 @@ public final class Sentences {
 
     /** Two sentences: what was found, and what to do. */
     public String said() {
-      return text + ". " + remedy + ".";
+      return sentence(code, text) + " " + sentence(code + ".remedy", remedy);
     }
 
     /** {@code file:line: field: }, as much of it as is known. */
@@ -59,6 +59,21 @@ public final class Sentences {
   /** The sentence of a saying. */
   public static String text(Saying saying) {
     return fill(saying.code(), saying.args());
+  }
+
+  /** The saying of a refusal or of its remedy as a whole sentence. */
+  static String sentence(Saying saying) {
+    return sentence(saying.code(), text(saying));
+  }
+
+  /** Begins with a capital, unless what was typed begins it. */
+  private static String sentence(String code, String clause) {
+    boolean typed = !has(code) || BUNDLE.getString(code).startsWith("{");
+    String begun =
+        typed || clause.isEmpty()
+            ? clause
+            : clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
   }
 
   /** Whether there is a sentence of this code. */

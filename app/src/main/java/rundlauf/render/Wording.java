@@ -48,6 +48,12 @@ public final class Wording {
     return figurePages && !shown.id().isEmpty() ? href(shown.id()) : href(shown.readings());
   }
 
+  /** A remark; what a refusal says and what to do about it are whole sentences. */
+  public String remark(Saying saying) {
+    boolean refusal = saying.code().endsWith(".remedy") || Sentences.has(saying.code() + ".remedy");
+    return refusal ? Sentences.sentence(saying) : say(saying);
+  }
+
   /** A word of the bundle. */
   public String word(String code) {
     return say(Saying.of(code, ""));

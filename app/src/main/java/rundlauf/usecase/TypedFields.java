@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import rundlauf.bench.Entry;
 import rundlauf.bench.EntryTexts;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
 
 /**
  * Fields of a form put into a document. A field is named by its path, such as {@code
@@ -14,22 +16,41 @@ import rundlauf.quantity.Place;
  * semicolons.
  */
 final class TypedFields {
+  /** Characters of a text of one line, and of notes; as many as the forms take. Our choice. */
+  private static final int LINE = 400;
+
+  private static final int NOTES = 4_000;
+
   private TypedFields() {}
 
   /**
    * A document with these fields set; an empty text takes its field away.
    *
    * @param typed by path, in the order in which new ones are added
+   * @throws Refused for a text that is longer than a form takes, or of more than one line
    */
   static Entry.Fields into(Entry.Fields document, Map<String, String> typed) {
     Entry.Fields result = document;
     for (Map.Entry<String, String> field : typed.entrySet()) {
+      require(field.getKey(), field.getValue());
       List<String> path =
           Arrays.asList(field.getKey().replace(EntryTexts.LIST, "").split("\\.", -1));
       boolean list = field.getKey().endsWith(EntryTexts.LIST);
       result = with(result, path, field.getValue().strip(), list);
     }
     return result;
+  }
+
+  private static void require(String path, String text) {
+    boolean notes = path.equals("notes") || path.endsWith(".notes");
+    int most = notes ? NOTES : LINE;
+    Place place = Place.NOWHERE.field(path.replace(EntryTexts.LIST, ""));
+    if (text.length() > most) {
+      throw Refused.at(place, "text-too-long", Arg.of(most));
+    }
+    if (!notes && text.strip().chars().anyMatch(Character::isISOControl)) {
+      throw Refused.at(place, "text-of-one-line");
+    }
   }
 
   /** Those fields of a form whose text is not what the document holds already. */

@@ -109,7 +109,8 @@ final class BenchPages implements Group {
   }
 
   private void jobs(Context ctx) {
-    give(ctx, results -> BenchPart.jobs(results.bench(), plans(ctx)).stream().toList());
+    Map<String, Object> base = Map.of("base", BenchLinks.base(Frame.bench(ctx)));
+    give(ctx, "planned", base, r -> BenchPart.jobs(r.bench(), plans(ctx)).stream().toList());
   }
 
   /** Every job with every cut; it takes its time. */
@@ -138,11 +139,19 @@ final class BenchPages implements Group {
 
   /** A piece of a page that takes its time. */
   private void give(Context ctx, Function<BenchResults, List<Section>> part) {
+    give(ctx, "piece", Map.of(), part);
+  }
+
+  private void give(
+      Context ctx,
+      String template,
+      Map<String, Object> more,
+      Function<BenchResults, List<Section>> part) {
     int number = Frame.bench(ctx);
     BenchResults results = cases.results().results(cases.shelf().bench(number));
     Wording words = links(number, trials(results)).words();
     try {
-      ctx.html(Sections.piece(part.apply(results), words));
+      ctx.html(Sections.piece(template, more, part.apply(results), words));
     } catch (Stopped stopped) {
       ctx.html(Pages.of("stopped", Map.of("words", words)));
     }

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rundlauf.quantity.Refused;
+import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
 import rundlauf.render.workbook.Shell;
@@ -37,20 +39,30 @@ final class BenchesPages implements Group {
   }
 
   private void all(Context ctx) {
+    give(ctx, "", "");
+  }
+
+  private void give(Context ctx, String name, String refusal) {
     List<Shell.Link> benches = new ArrayList<>();
-    for (String name : cases.shelf().benches()) {
-      benches.add(new Shell.Link(name, BenchLinks.base(benches.size() + 1), false));
+    for (String bench : cases.shelf().benches()) {
+      benches.add(new Shell.Link(bench, BenchLinks.base(benches.size() + 1), false));
     }
     Wording words = new Wording();
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", frame.plain(ctx, words.word("workbook-benches"), words));
     given.put("benches", benches);
-    given.put("here", frame.isHere(ctx));
+    given.put("name", name);
+    given.put("refusal", refusal);
     ctx.html(Pages.of("benches", given));
   }
 
   private void make(Context ctx) {
-    int number = cases.makeBench().make(Forms.text(ctx, "name"));
-    ctx.redirect(BenchLinks.base(number), HttpStatus.SEE_OTHER);
+    String name = Forms.text(ctx, "name");
+    try {
+      ctx.redirect(BenchLinks.base(cases.makeBench().make(name)), HttpStatus.SEE_OTHER);
+    } catch (Refused refused) {
+      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      give(ctx, name, Sentences.refusal(refused).said());
+    }
   }
 }

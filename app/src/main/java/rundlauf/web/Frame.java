@@ -21,6 +21,7 @@ final class Frame {
       List.of(
           List.of("", "workbook-page-bench"),
           List.of("/side-by-side", "workbook-page-side-by-side"),
+          List.of("/jobs", "workbook-page-jobs"),
           List.of("/kit", "workbook-page-kit"),
           List.of("/publish", "workbook-page-publish"));
 
@@ -32,14 +33,29 @@ final class Frame {
     this.guard = guard;
   }
 
-  /** Round a page of no bench. */
+  /** Round a page of no bench; whoever is not let in sees no ways to others. */
   Shell plain(Context ctx, String title, Wording words) {
-    return new Shell(title, List.of(), guard.token(ctx), Shell.NO_CHARTS, words, List.of());
+    List<Shell.Link> links = guard.isIn(ctx) ? around(ctx, words) : List.of();
+    return new Shell(title, links, guard.token(ctx), Shell.NO_CHARTS, words, List.of());
   }
 
   /** Round a page of a bench that has no charts. */
   Shell of(Context ctx, int bench, String title, Wording words) {
     return of(ctx, bench, title, Shell.NO_CHARTS, words);
+  }
+
+  private List<Shell.Link> around(Context ctx, Wording words) {
+    List<Shell.Link> links = new ArrayList<>();
+    links.add(link(ctx, words.word("workbook-benches-all"), "/bench"));
+    links.add(link(ctx, words.word("workbook-methods"), "/method"));
+    if (guard.isHere(ctx)) {
+      links.add(link(ctx, words.word("devices"), "/devices"));
+    }
+    return links;
+  }
+
+  private static Shell.Link link(Context ctx, String text, String href) {
+    return new Shell.Link(text, href, ctx.path().equals(href));
   }
 
   /**
@@ -51,12 +67,9 @@ final class Frame {
     String base = BenchLinks.base(bench);
     List<Shell.Link> links = new ArrayList<>();
     for (List<String> page : PAGES) {
-      String href = base + page.get(0);
-      links.add(new Shell.Link(words.word(page.get(1)), href, ctx.path().equals(href)));
+      links.add(link(ctx, words.word(page.get(1)), base + page.get(0)));
     }
-    if (guard.isHere(ctx)) {
-      links.add(new Shell.Link(words.word("devices"), "/devices", false));
-    }
+    links.addAll(around(ctx, words));
     String name = shelf.bench(bench);
     return new Shell(pageTitle(title, name), links, guard.token(ctx), charts, words, List.of());
   }
@@ -65,11 +78,6 @@ final class Frame {
     return title.equals(bench)
         ? title
         : Sentences.text(Saying.of("workbook-title", "", Arg.of(title), Arg.of(bench)));
-  }
-
-  /** Whether a request comes from this machine itself. */
-  boolean isHere(Context ctx) {
-    return guard.isHere(ctx);
   }
 
   /** Whether the device of a request is let in still, whenever it is asked. */

@@ -210,6 +210,13 @@ final class KitPages implements Group {
     return edition != null && edition.matches("\\d{1,9}") ? Integer.parseInt(edition) : 0;
   }
 
+  /** The path of a field that lacks in the part of this path. */
+  private static String missing(Refused refused, String part) {
+    return refused.saying().args().get(0) instanceof Arg.Word name && !part.endsWith(name.text())
+        ? part + (part.isEmpty() ? "" : ".") + name.text()
+        : part;
+  }
+
   /** The refusal of the whole document, told of the form's own field. */
   private static Sentences.Refusal within(Sentences.Refusal said, String section) {
     Place place = said.place();
@@ -217,6 +224,7 @@ final class KitPages implements Group {
         said.code().equals("name-twice")
             ? "name"
             : place.field().replaceFirst("^" + section + "\\[\\d+]\\.?", "");
-    return new Sentences.Refusal(said.code(), said.text(), said.remedy(), place.field(own));
+    String missing = said.code().equals("field-missing") ? missing(refused, own) : own;
+    return new Sentences.Refusal(said.code(), said.text(), said.remedy(), place.field(missing));
   }
 }

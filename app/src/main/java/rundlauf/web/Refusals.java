@@ -69,6 +69,13 @@ final class Refusals {
     say(ctx, Refused.at(Place.NOWHERE, "fault-page", Arg.of(kind)), 500);
   }
 
+  /** The page of this workbook from which the request came; empty text where it is not known. */
+  private static String back(Context ctx) {
+    String from = String.valueOf(ctx.header("Referer"));
+    String own = ctx.scheme() + "://" + ctx.host() + "/";
+    return from.startsWith(own) && from.length() < 400 ? from.substring(own.length() - 1) : "";
+  }
+
   /** As a document where one was asked for, else as a page. */
   private static void say(Context ctx, Refused refused, int status) {
     ctx.attribute("said", true);
@@ -86,6 +93,7 @@ final class Refusals {
         new Shell(
             words.word("workbook-refused"), List.of(), "", Shell.NO_CHARTS, words, List.of()));
     given.put("refusal", Sentences.refusal(refused));
+    given.put("back", back(ctx));
     ctx.html(Pages.of("refused", given));
   }
 }

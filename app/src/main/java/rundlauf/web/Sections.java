@@ -14,10 +14,20 @@ final class Sections {
 
   /** With the data of their charts, for a page that is there already. */
   static String piece(List<Section> sections, Wording words) {
-    Map<String, Object> given = new LinkedHashMap<>();
+    return piece("piece", Map.of(), sections, words);
+  }
+
+  /**
+   * The same by another template.
+   *
+   * @param more that it asks for
+   */
+  static String piece(
+      String template, Map<String, Object> more, List<Section> sections, Wording words) {
+    Map<String, Object> given = new LinkedHashMap<>(more);
     given.put("sections", sections);
     given.put("words", words);
     given.put("charts", Charts.of(sections, words));
-    return Pages.of("piece", given);
+    return Pages.of(template, given);
   }
 }

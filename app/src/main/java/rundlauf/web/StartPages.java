@@ -3,12 +3,12 @@ package rundlauf.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rundlauf.bench.Bench;
+import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
@@ -16,7 +16,6 @@ import rundlauf.readings.TrialKind;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
-import rundlauf.render.workbook.Shell;
 import rundlauf.render.workbook.TrialForm;
 import rundlauf.usecase.TrialName;
 
@@ -43,14 +42,10 @@ final class StartPages implements Group {
     int bench = Frame.bench(ctx);
     Wording words = new Wording();
     String setup = ctx.queryParam("setup") == null ? "" : "?" + ctx.queryString();
-    List<Shell.Link> kinds = new ArrayList<>();
-    for (TrialKind kind : TrialKind.values()) {
-      String href = address(bench, kind) + setup;
-      kinds.add(new Shell.Link(words.word("trial-kind-" + kind.word()), href, false));
-    }
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", frame.of(ctx, bench, words.word("start-which"), words));
-    given.put("kinds", kinds);
+    given.put("base", BenchLinks.base(bench) + "/trial/new");
+    given.put("query", setup);
     ctx.html(Pages.of("kinds", given));
   }
 
@@ -80,7 +75,7 @@ final class StartPages implements Group {
     TrialKind kind = kind(ctx);
     Bench bench = cases.results().bench(cases.shelf().bench(number));
     Wording words = new Wording();
-    String title = words.word("trial-kind-" + kind.word());
+    String title = words.filled("start-heading", Arg.of(words.word("kind-" + kind.word())));
     Map<String, Object> given = new LinkedHashMap<>();
     List<Saying> standing =
         cases.standing().cautions(bench.name(), typed.getOrDefault("setup", ""), kind);

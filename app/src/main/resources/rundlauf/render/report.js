@@ -194,7 +194,8 @@
   const load = (c) => {
     const shapes = ["circle", "rect", "triangle", "diamond"];
     const tip = { formatter: (p) => p.value[0] + " N: " + p.value[1] + " µm" };
-    const series = c.loops.map((loop, i) => line(loop.name, pairs(loop.loads, loop.readings).map((value, k) => ({
+    const names = [...new Set(c.loops.map((loop) => loop.name))];
+    const series = c.loops.map((loop) => [loop, names.indexOf(loop.name)]).map(([loop, i]) => line(loop.name, pairs(loop.loads, loop.readings).map((value, k) => ({
       value,
       itemStyle: { color: colour(loop.falling[k] ? "sheet" : "reading"), borderColor: colour("reading"), borderWidth: 2 },
     })), { showSymbol: true, symbol: shapes[i % shapes.length], symbolSize: 8, z: 3, tooltip: tip,
@@ -296,7 +297,7 @@
     return {
       ...base(),
       legend: { bottom: 0, textStyle: { color: colour("ink") } },
-      grid: { left: 30, right: 18, top: 14, bottom: 84, containLabel: true },
+      grid: { left: 46, right: 18, top: 14, bottom: 84, containLabel: true },
       xAxis: axis(c.words["angle-axis"], { min: 0, max: 360, interval: 60, scale: false }),
       yAxis: axis(c.words["force-axis"], { nameGap: 46 }),
       series: c.rows.map((r, i) => line(r.name, pairs(c.angles, r.forces), { tooltip: tip,
@@ -318,7 +319,7 @@
 
   const chips = (c) => ({
     ...base(),
-    grid: { left: 30, right: 18, top: 14, bottom: 44, containLabel: true },
+    grid: { left: 40, right: 18, top: 14, bottom: 44, containLabel: true },
     xAxis: { type: "category", data: c.teeth.map((t) => t.name), axisTick: { show: false },
       axisLabel: { color: colour("ink"), interval: 0 }, axisLine: { lineStyle: { color: colour("soft") } } },
     yAxis: axis(c.words["chip-axis"], { nameGap: 40, min: 0, scale: false }),
@@ -332,7 +333,7 @@
   // One whisker a trial: its interval, and the value on it.
   const history = (c) => ({
     ...base(),
-    grid: { left: 30, right: 18, top: 14, bottom: 44, containLabel: true },
+    grid: { left: 40, right: 18, top: 14, bottom: 44, containLabel: true },
     xAxis: { type: "category", name: c.words["date-axis"], nameLocation: "middle", nameGap: 28, nameTextStyle: { color: colour("ink") },
       data: c.moments.map((m) => m.date), axisTick: { show: false },
       axisLabel: { color: colour("ink"), hideOverlap: true }, axisLine: { lineStyle: { color: colour("soft") } } },
@@ -354,20 +355,27 @@
     return { devicePixelRatio: 2, width, height: tall(c, width) || 290 };
   };
 
+  const plotOf = (c) => document.querySelector('[data-chart="' + c.id + '"]');
+
+  // A folded chart is drawn when it is unfolded: before, it has no width.
+  const draw = (c, printed) => {
+    const plot = plotOf(c);
+    const seen = printed || !plot.closest("details:not([open])");
+    plot.classList.toggle("drawn", seen);
+    if (!seen) return;
+    const size = printed ? onPaper(c) : { width: plot.clientWidth };
+    const height = tall(c, size.width);
+    plot.style.height = !printed && height ? height + "px" : "";
+    const chart = echarts.init(plot, null, printed ? size : {});
+    chart.setOption(options[c.kind](c, size.width));
+    chart.getZr().flush();
+    drawn.push(chart);
+  };
+
   const drawAll = (printed) => {
     drawn.splice(0).forEach((d) => d.dispose());
     document.documentElement.classList.toggle("printed", printed);
-    charts.forEach((c) => {
-      const plot = document.querySelector('[data-chart="' + c.id + '"]');
-      plot.classList.add("drawn");
-      const size = printed ? onPaper(c) : { width: plot.clientWidth };
-      const height = tall(c, size.width);
-      plot.style.height = !printed && height ? height + "px" : "";
-      const chart = echarts.init(plot, null, printed ? size : {});
-      chart.setOption(options[c.kind](c, size.width));
-      chart.getZr().flush();
-      drawn.push(chart);
-    });
+    charts.forEach((c) => draw(c, printed));
   };
 
   // A link may lead into something folded.
@@ -425,6 +433,9 @@
     charts = e.detail;
     drawAll(onPaperNow);
   });
+  document.addEventListener("toggle", (e) => {
+    charts.filter((c) => e.target.open && e.target.contains(plotOf(c)) && !plotOf(c).classList.contains("drawn")).forEach((c) => draw(c, onPaperNow));
+  }, true);
   addEventListener("hashchange", unfold);
   addEventListener("beforeprint", () => print(true));
   addEventListener("afterprint", () => print(false));

@@ -97,7 +97,12 @@
 
   // ---- what is shown
 
+  const lastRead = () => unsent().filter((w) => w.kind === "reading").pop()?.body.key || now.lastKey;
+
+  const sentence = (clause) => clause.charAt(0).toUpperCase() + clause.slice(1) + ".";
+
   const banner = () => {
+    at("undo").disabled = !lastRead();
     const box = at("banner");
     const count = unsent().length;
     const away = (trouble ? "trouble" : "away") + (queue.durable ? "" : "Unkept");
@@ -119,7 +124,7 @@
       const leave = element("button", { type: "button" }, words.leave);
       anew.addEventListener("click", async () => { await forget(w); typeAnew(w); });
       leave.addEventListener("click", () => forget(w));
-      return element("li", {}, element("span", {}, said(w.body) + ": " + w.refused.text + ". " + w.refused.remedy + ". "), anew, " ", leave);
+      return element("li", {}, element("span", {}, said(w.body) + ": " + sentence(w.refused.text) + " " + sentence(w.refused.remedy) + " "), anew, " ", leave);
     }));
   };
 
@@ -144,7 +149,9 @@
 
   const show = () => {
     at("so-far").innerHTML = now.soFar;
+    const unfolded = at("earlier")?.open;
     at("kept").innerHTML = now.kept;
+    if (unfolded && at("earlier")) at("earlier").open = true;
     at("advice").innerHTML = now.advice;
     document.dispatchEvent(new CustomEvent("charts", { detail: now.charts }));
     stand();
@@ -220,7 +227,7 @@
   };
 
   const complain = (error) => {
-    at("refusal").textContent = error.text + ". " + error.remedy + ".";
+    at("refusal").textContent = sentence(error.text) + " " + sentence(error.remedy);
     const field = entry.elements[error.field];
     if (field && field.setAttribute) {
       field.setAttribute("aria-invalid", "true");
@@ -319,9 +326,7 @@
     dialog.showModal();
   };
   at("undo").addEventListener("click", () => {
-    const mine = unsent().filter((w) => w.kind === "reading").pop();
-    const last = mine ? mine.body.key : now.lastKey;
-    if (last) openStrike(last);
+    if (lastRead()) openStrike(lastRead());
   });
   at("kept").addEventListener("click", (e) => {
     const button = e.target.closest("[data-strike]");

@@ -14,7 +14,7 @@
     const there = sought && document.getElementById(sought);
     if (!there) return;
     sought = "";
-    there.scrollIntoView();
+    dispatchEvent(new Event("hashchange")); // unfolds what it lies in, and goes there
   });
 
   // Pieces of a page that come later bring their charts: all that are there are drawn together.

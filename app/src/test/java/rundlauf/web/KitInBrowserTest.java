@@ -122,7 +122,7 @@ class KitInBrowserTest {
     device.ask("document.getElementById('field-input').value = '310 W'; return 1");
     device.find("form button.first").click();
     device.await("the sentence", () -> !device.all("[role=alert]").isEmpty());
-    assertThat(device.text("[role=alert]")).contains("somebody has changed this bench");
+    assertThat(device.text("[role=alert]")).contains("Somebody has changed this bench");
     assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
     assertThat(device.text("#field-notes-hint")).contains("Said by another.");
     assertThat(device.text("#field-input-hint")).contains("300 W");

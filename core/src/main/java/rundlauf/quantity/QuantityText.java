@@ -10,6 +10,10 @@ import java.util.regex.Pattern;
  */
 public final class QuantityText {
   private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0\u202f\u2009]+");
+
+  /** The largest number in SI; our choice, above any modulus, speed or count of a workshop. */
+  private static final double LARGEST = 1e15;
+
   private static final Pattern TYPED_LIMITS = Pattern.compile(".*\\+\\s*/?\\s*[-\u2212].*");
 
   private QuantityText() {}
@@ -124,7 +128,7 @@ public final class QuantityText {
   }
 
   private static double inRange(double si, String typed, Place place) {
-    if (!Double.isFinite(si)) {
+    if (!(Math.abs(si) <= LARGEST)) {
       throw Refused.at(place, "number-out-of-range", Arg.typed(typed));
     }
     return si;

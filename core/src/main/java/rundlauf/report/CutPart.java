@@ -63,7 +63,7 @@ final class CutPart {
     var cut = best.task().cut();
     String operation = cut.operation().name().toLowerCase(Locale.ROOT).replace('_', '-');
     var figures = best.figures();
-    Arg feed = Arg.of(figures.at("kinematics.feed").value(), Unit.MILLIMETRE_PER_MINUTE);
+    Arg feed = Arg.about(figures.at("kinematics.feed").value(), Unit.MILLIMETRE_PER_MINUTE);
     var passes = plan.passes();
     return Saying.of(
         "report-cut",
@@ -72,9 +72,14 @@ final class CutPart {
         Arg.term("operation-" + operation),
         Arg.of(cut.speed().si(), Unit.RPM),
         feed,
-        Arg.of(cut.axial().si(), Unit.MILLIMETRE),
-        Arg.of(cut.radial().si(), Unit.MILLIMETRE),
+        size(cut.axial().si(), passes.map(SetupPlan.Passes::deep).orElse(1)),
+        size(cut.radial().si(), passes.map(SetupPlan.Passes::wide).orElse(1)),
         Arg.of(passes.map(p -> p.deep() * p.wide()).orElse(1)));
+  }
+
+  /** A depth or a width: as it was typed, or worked out where it is parted into passes. */
+  private static Arg size(double si, long passes) {
+    return passes == 1 ? Arg.of(si, Unit.MILLIMETRE) : Arg.about(si, Unit.MILLIMETRE);
   }
 
   private static Table margins(Prediction best) {

@@ -23,7 +23,7 @@ import rundlauf.safety.Inspection;
 /** A trial while it is taken: its main figures so far, and the drawing of what is being read. */
 public final class LivePart {
   private static final Scale SHARE = new Scale(Unit.PERCENT, 0);
-  private static final List<String> NONE_TAKEN =
+  static final List<String> NONE_TAKEN =
       List.of("readings-missing", "no-rows", "all-rows-struck", "no-items");
 
   private LivePart() {}

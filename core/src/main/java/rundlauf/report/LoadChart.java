@@ -23,7 +23,8 @@ final class LoadChart {
     Scale length =
         Scale.showing(Unit.MICROMETRE, Samples.of(points.stream().map(Point::reading).toList()), 1);
     List<Chart.Loop> loops = new ArrayList<>();
-    grouped(points).values().forEach(group -> loops.add(loop(group)));
+    boolean turned = points.stream().map(Point::dial).distinct().count() > 1;
+    grouped(points).values().forEach(group -> loops.add(loop(group, turned)));
     List<FittedLine> lines =
         fitted.stream().flatMap(l -> FittedLine.of(l, points).stream()).toList();
     Saying caption = Saying.of("report-load", "");
@@ -49,9 +50,15 @@ final class LoadChart {
     return groups;
   }
 
-  private static Chart.Loop loop(List<Point> group) {
+  /**
+   * @param turned whether the dial was turned between loops, so that each must say how it stood
+   */
+  private static Chart.Loop loop(List<Point> group, boolean turned) {
+    Arg place = Arg.of(group.get(0).place());
     return new Chart.Loop(
-        Saying.of("report-loop", "", Arg.of(group.get(0).place())),
+        turned
+            ? Saying.of("report-loop-along", "", place, Arg.of(group.get(0).dial(), Unit.DEGREE))
+            : Saying.of("report-loop", "", place),
         Samples.of(group.stream().map(LoadChart::along).toList()),
         Samples.of(group.stream().map(Point::reading).toList()),
         group.stream().map(Point::branch).toList());

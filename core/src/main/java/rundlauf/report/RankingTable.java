@@ -60,7 +60,8 @@ final class RankingTable {
     } else if (plan.feasible()) {
       all.add(Saying.of("report-job-not-inspected", ""));
     } else {
-      all.add(Saying.of("report-job-will-not-do", ""));
+      String because = plan.because().isEmpty() ? "" : "-because";
+      all.add(Saying.of("report-job-will-not-do" + because, ""));
     }
     job.rank(plan)
         .map(Rank::alike)

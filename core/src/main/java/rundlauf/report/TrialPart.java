@@ -2,6 +2,8 @@ package rundlauf.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import rundlauf.bench.EntryTexts;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.reduce.Reduced;
@@ -18,10 +20,20 @@ import rundlauf.safety.Inspection;
 final class TrialPart {
   private TrialPart() {}
 
-  /** Names the trial by its title, or by its file where it has none. */
+  /** Names the trial by its title; by its setup and date, or its file, where it has none. */
   static Saying heading(Sheet sheet) {
-    String name = sheet.reduced().flatMap(r -> r.head().title()).orElse(sheet.file());
-    return Saying.of("report-trial-" + sheet.kind(), "", Arg.of(name));
+    return Saying.of("report-trial-" + sheet.kind(), "", Arg.of(name(sheet)));
+  }
+
+  private static String name(Sheet sheet) {
+    Map<String, String> typed = EntryTexts.all(sheet.outcome().trial().document());
+    String title = typed.getOrDefault("title", "").strip();
+    String setup = typed.getOrDefault("setup", "").strip();
+    String date = typed.getOrDefault("date", "").strip();
+    if (!title.isEmpty()) {
+      return title;
+    }
+    return setup.isEmpty() || date.isEmpty() ? sheet.file() : setup + ", " + date;
   }
 
   static Section section(Sheet sheet) {
@@ -37,6 +49,9 @@ final class TrialPart {
 
   private static Block refused(Outcome.Unusable unusable) {
     Saying said = unusable.refused().saying();
+    if (LivePart.NONE_TAKEN.contains(said.code())) {
+      return Remarks.of(Tone.NOTE, List.of(Saying.of("report-none-taken", "")));
+    }
     Saying remedy = new Saying(said.code() + ".remedy", said.about(), said.args());
     return Remarks.of(Tone.CAUTION, List.of(Saying.of("report-trial-refused", ""), said, remedy));
   }

@@ -44,7 +44,7 @@ final class VerdictTable {
 
   private static Cell limit(Figure limit) {
     return limit.known()
-        ? new Cell.Said(Saying.of("report-at-most", "", Arg.of(limit.value(), limit.unit())))
+        ? new Cell.Said(Saying.of("report-at-most", "", Arg.about(limit.value(), limit.unit())))
         : new Cell.Blank();
   }
 }

@@ -94,6 +94,7 @@ class QuantityTextTest {
         "infinity      | number-not-finite",
         "1/0 mm        | number-not-finite",
         "1e400 mm      | number-out-of-range",
+        "1e30 mm       | number-out-of-range",
         "1e-400 mm     | number-out-of-range",
         "1 000 mm      | digits-parted",
         "1'000 mm      | digits-parted",

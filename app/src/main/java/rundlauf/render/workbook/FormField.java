@@ -11,6 +11,7 @@ import rundlauf.render.Sentences;
  * @param label what it is, in the shop's words
  * @param hint an example, or what is accepted
  * @param choices the words it may hold; none where anything may be typed
+ * @param offers what is offered while it is typed, where anything may be typed
  * @param text what stands in it
  * @param refusal why that was refused; empty text where it was not
  */
@@ -19,11 +20,13 @@ public record FormField(
     String label,
     String hint,
     List<String> choices,
+    List<String> offers,
     boolean needed,
     String text,
     String refusal) {
   public FormField {
     choices = List.copyOf(choices);
+    offers = List.copyOf(offers);
   }
 
   /**
@@ -35,7 +38,12 @@ public record FormField(
     String label = Sentences.text(Saying.of(code, ""));
     String hint =
         Sentences.has(code + ".hint") ? Sentences.text(Saying.of(code + ".hint", "")) : "";
-    return new FormField(path, label, hint, choices, needed, text, "");
+    return new FormField(path, label, hint, choices, List.of(), needed, text, "");
+  }
+
+  /** The same with these offered while it is typed. */
+  FormField offering(List<String> offers) {
+    return new FormField(path, label, hint, choices, offers, needed, text, refusal);
   }
 
   /** The same with this refusal, where it is about this field. */
@@ -46,7 +54,7 @@ public record FormField(
 
   /** The same with this sentence at it. */
   public FormField saying(String refusal) {
-    return new FormField(path, label, hint, choices, needed, text, refusal);
+    return new FormField(path, label, hint, choices, offers, needed, text, refusal);
   }
 
   /** Which keys a phone shows for it. */

@@ -3,9 +3,13 @@ package rundlauf.render.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rundlauf.bench.Bench;
 import rundlauf.bench.Entry;
 import rundlauf.bench.EntryTexts;
+import rundlauf.bench.Material;
+import rundlauf.cutting.Materials;
+import rundlauf.cutting.WorkMaterial;
 
 /** The forms of a bench's equipment: every field that its readers know, section by section. */
 public final class KitForm {
@@ -55,7 +59,23 @@ public final class KitForm {
       String prefix, KitField known, String path, Bench bench, String text) {
     String code = prefix + known.path().replace("[]", "");
     List<String> choices = known.names().isEmpty() ? known.choices() : names(known.names(), bench);
-    return FormField.of(code, path, choices, known.needed(), text);
+    return FormField.of(code, path, choices, known.needed(), text)
+        .offering(offers(prefix + known.path(), bench));
+  }
+
+  /** Names that stand on the bench or in the library: they are offered, others may be typed. */
+  private static List<String> offers(String field, Bench bench) {
+    return switch (field) {
+      case "kit-jobs-material.name" ->
+          Stream.concat(
+                  bench.materials().stream().map(Material::name),
+                  Materials.all().stream().map(WorkMaterial::name))
+              .distinct()
+              .toList();
+      case "kit-jobs-cutter[]" -> names("cutters", bench);
+      case "kit-cutters-kind" -> List.of("end-mill", "ball-nose", "v-tool", "drill");
+      default -> List.of();
+    };
   }
 
   /** What may be a name alone or have fields stays what it is. */
