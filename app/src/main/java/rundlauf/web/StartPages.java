@@ -17,6 +17,7 @@ import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
 import rundlauf.render.workbook.TrialForm;
+import rundlauf.usecase.FirstTrial;
 import rundlauf.usecase.TrialName;
 
 /** Beginning a trial: first its kind, then what is known of it. */
@@ -46,6 +47,9 @@ final class StartPages implements Group {
     given.put("shell", frame.of(ctx, bench, words.word("start-which"), words));
     given.put("base", BenchLinks.base(bench) + "/trial/new");
     given.put("query", setup);
+    given.put("kit", "/bench/" + bench + "/kit");
+    Bench kept = cases.results().bench(cases.shelf().bench(bench));
+    given.put("missing", FirstTrial.missing(kept).stream().map(Sentences::text).toList());
     ctx.html(Pages.of("kinds", given));
   }
 

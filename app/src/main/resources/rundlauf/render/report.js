@@ -191,7 +191,15 @@
     };
   };
 
-  const load = (c) => {
+  // How many rows a key takes that breaks where the width ends.
+  const keyRows = (names, width) => names.reduce(([count, used], name) => {
+    const item = 50 + 6.6 * name.length;
+    return used + item > width ? [count + 1, item] : [count, used + item];
+  }, [1, 0])[0];
+
+  const loadKey = (c) => [...new Set([...c.loops, ...c.lines].map((drawnLine) => drawnLine.name))];
+
+  const load = (c, width) => {
     const shapes = ["circle", "rect", "triangle", "diamond"];
     const tip = { formatter: (p) => p.value[0] + " N: " + p.value[1] + " µm" };
     const names = [...new Set(c.loops.map((loop) => loop.name))];
@@ -204,7 +212,7 @@
     return {
       ...base(),
       ...(c.loops.length > 1 ? { legend: { bottom: 0, textStyle: { color: colour("ink") } } } : {}),
-      grid: { left: 30, right: 18, top: 14, bottom: c.loops.length > 1 ? 70 : 40, containLabel: true },
+      grid: { left: 30, right: 18, top: 14, bottom: c.loops.length > 1 ? 46 + 25 * keyRows(loadKey(c), width) : 40, containLabel: true },
       xAxis: axis(c.words["load-axis"]), yAxis: axis(c.words["reading-axis"], { nameGap: 40 }), series,
     };
   };
@@ -290,14 +298,15 @@
     };
   };
 
-  const forces = (c) => {
+  const forces = (c, width) => {
+    const below = keyRows(c.rows.map((r) => r.name), width);
     const types = ["dashed", "dotted", [8, 3, 2, 3]];
     const last = c.rows.length - 1;
     const tip = { formatter: (p) => p.seriesName + ", " + p.value[0] + "°: " + p.value[1] + " N" };
     return {
       ...base(),
       legend: { bottom: 0, textStyle: { color: colour("ink") } },
-      grid: { left: 46, right: 18, top: 14, bottom: 84, containLabel: true },
+      grid: { left: 46, right: 18, top: 14, bottom: 46 + 25 * below, containLabel: true },
       xAxis: axis(c.words["angle-axis"], { min: 0, max: 360, interval: 60, scale: false }),
       yAxis: axis(c.words["force-axis"], { nameGap: 46 }),
       series: c.rows.map((r, i) => line(r.name, pairs(c.angles, r.forces), { tooltip: tip,
@@ -347,7 +356,14 @@
 
   const options = { polar, load, speed, rise, budget, forces, chips, history, clocking, roundness, rose, ring, shares };
 
-  const tall = (c, width) => (c.kind === "budget" ? 60 + 48 * c.bars.length : c.kind === "shares" ? 60 + 48 * (c.shares.length + (c.whole ? 1 : 0)) : rows[c.kind] ? keyed(c, width).height : 0);
+  const heights = {
+    budget: (c) => 60 + 48 * c.bars.length,
+    shares: (c) => 60 + 48 * (c.shares.length + (c.whole ? 1 : 0)),
+    load: (c, width) => (c.loops.length > 1 ? 280 + 25 * keyRows(loadKey(c), width) : 0),
+    forces: (c, width) => 280 + 25 * keyRows(c.rows.map((r) => r.name), width),
+  };
+
+  const tall = (c, width) => (heights[c.kind] ? heights[c.kind](c, width) : rows[c.kind] ? keyed(c, width).height : 0);
 
   // On paper a chart has a size of its own: the page's width is not known before it is printed.
   const onPaper = (c) => {

@@ -104,6 +104,35 @@ class KitTest {
   }
 
   @Test
+  void namesOfTheBenchAndTheLibraryAreOfferedAndOthersMayBeTyped() {
+    String bench = demo();
+    ShowKit.Kit kit = show.show(bench);
+    Map<String, List<String>> offers = new LinkedHashMap<>();
+    KitForm.of("jobs", kit.bench(), part(bench, "jobs", 1), Map.of())
+        .forEach(field -> offers.put(field.path(), field.offers()));
+    assertThat(offers.get("cutter[]")).contains("1 mm two-flute", "30 deg V-tool");
+    assertThat(offers.get("material.name")).contains("mother of pearl").doesNotHaveDuplicates();
+    assertThat(offers.get("depth")).isEmpty();
+    KitForm.of("jobs", kit.bench(), part(bench, "jobs", 1), Map.of())
+        .forEach(
+            field -> assertThat(field.choices().isEmpty() || field.offers().isEmpty()).isTrue());
+  }
+
+  @Test
+  void aTextLongerThanAFormTakesOrOfSeveralLinesIsRefused() {
+    String bench = empty();
+    assertThatThrownBy(
+            () -> put.put(bench, edition(bench), "spindles", 0, Map.of("name", "x".repeat(401))))
+        .hasMessageStartingWith("text-too-long");
+    assertThatThrownBy(
+            () -> put.put(bench, edition(bench), "spindles", 0, Map.of("name", "two\nlines")))
+        .hasMessageStartingWith("text-of-one-line");
+    Map<String, String> noted = Map.of("name", "Owl", "notes", "two\r\nlines");
+    put.put(bench, edition(bench), "spindles", 0, noted);
+    assertThat(EntryTexts.at(part(bench, "spindles", 1), "notes")).isEqualTo("two\nlines");
+  }
+
+  @Test
   void everyFieldOfEverySectionStandsInAnExample() {
     Map<String, List<String>> filled = new LinkedHashMap<>();
     for (String section : KitForm.names()) {

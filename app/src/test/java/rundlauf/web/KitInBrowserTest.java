@@ -111,6 +111,18 @@ class KitInBrowserTest {
   }
 
   @Test
+  void whatLacksBesideAnotherFieldIsAskedForWhereItIsTyped() {
+    device.sized(Device.PHONE, false);
+    open("/spindles/new");
+    device.ask("document.getElementById('field-name').value = 'Owl'; return 1");
+    device.ask("document.getElementById('field-label-speed-min').value = '6000 rpm'; return 1");
+    device.find("form button.first").click();
+    device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
+    assertThat(device.find("[aria-invalid]").getDomAttribute("id"))
+        .isEqualTo("field-label-speed-max");
+  }
+
+  @Test
   void whoeverWasSlowerSeesBothAndKeepsItAgain() {
     device.sized(Device.PHONE, false);
     workbook.go(KIT + "/spindles/2");

@@ -69,6 +69,17 @@ class PagesInBrowserTest {
   }
 
   @Test
+  void aFoldedCutIsDrawnWhenALinkLeadsToIt() {
+    device.sized(Device.DESK, false);
+    read("/bench/1/jobs#job-1-1");
+    assertThat(device.all("details.level-4[open]")).hasSize(1);
+    assertThat(device.all("details.level-4[open] .plot:not(:has(canvas))")).isEmpty();
+    assertThat(device.all("details.level-4:not([open]) canvas")).isEmpty();
+    device.find("details.level-4:not([open]) summary").click();
+    device.await("its charts", () -> device.all("details.level-4[open] canvas").size() == 4);
+  }
+
+  @Test
   void everyFigureLeadsToItsOwnPage() {
     workbook.read("/bench/1/trial/9");
     device.find("a[href$='path=axis.tip.tir']").click();

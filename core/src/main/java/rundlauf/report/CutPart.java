@@ -72,14 +72,17 @@ final class CutPart {
         Arg.term("operation-" + operation),
         Arg.of(cut.speed().si(), Unit.RPM),
         feed,
-        size(cut.axial().si(), passes.map(SetupPlan.Passes::deep).orElse(1)),
-        size(cut.radial().si(), passes.map(SetupPlan.Passes::wide).orElse(1)),
+        size(cut.axial().si()),
+        size(cut.radial().si()),
         Arg.of(passes.map(p -> p.deep() * p.wide()).orElse(1)));
   }
 
-  /** A depth or a width: as it was typed, or worked out where it is parted into passes. */
-  private static Arg size(double si, long passes) {
-    return passes == 1 ? Arg.of(si, Unit.MILLIMETRE) : Arg.about(si, Unit.MILLIMETRE);
+  /** A depth or a width: to a thousandth of a millimetre as it was typed, finer ones roughly. */
+  private static Arg size(double si) {
+    double thousandths = 1000 * Unit.MILLIMETRE.fromSi(si);
+    return Math.abs(thousandths - Math.rint(thousandths)) < 1e-6
+        ? Arg.of(si, Unit.MILLIMETRE)
+        : Arg.about(si, Unit.MILLIMETRE);
   }
 
   private static Table margins(Prediction best) {

@@ -38,13 +38,18 @@ final class SideBySide {
   private SideBySide() {}
 
   static Section section(BenchResults results, List<Sheet> sheets) {
+    if (results.bench().setups().isEmpty()) {
+      Saying none = Saying.of("report-no-setup", "");
+      return section(List.of(Remarks.of(Remarks.Tone.NOTE, List.of(none))));
+    }
     Block turned = table("report-side-by-side-turned", TURNED, results, sheets);
     Block pushed = table("report-side-by-side-pushed", PUSHED, results, sheets);
     Saying how = Saying.of("report-side-by-side-how", "");
-    return Section.of(
-        "side-by-side",
-        Saying.of("report-side-by-side", ""),
-        List.of(Remarks.of(Remarks.Tone.NOTE, List.of(how)), turned, pushed));
+    return section(List.of(Remarks.of(Remarks.Tone.NOTE, List.of(how)), turned, pushed));
+  }
+
+  private static Section section(List<Block> blocks) {
+    return Section.of("side-by-side", Saying.of("report-side-by-side", ""), blocks);
   }
 
   private static Block table(
