@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rundlauf.quantity.Refused;
 import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
@@ -58,11 +57,9 @@ final class BenchesPages implements Group {
 
   private void make(Context ctx) {
     String name = Forms.text(ctx, "name");
-    try {
-      ctx.redirect(BenchLinks.base(cases.makeBench().make(name)), HttpStatus.SEE_OTHER);
-    } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      give(ctx, name, Sentences.refusal(refused).said());
-    }
+    Forms.take(
+        ctx,
+        () -> ctx.redirect(BenchLinks.base(cases.makeBench().make(name)), HttpStatus.SEE_OTHER),
+        refused -> give(ctx, name, Sentences.refusal(refused).said()));
   }
 }

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.DevicesView;
 import rundlauf.render.workbook.Pages;
@@ -126,6 +127,6 @@ final class DevicePages implements Group {
           guard.letIn(ctx, Forms.text(ctx, "code"));
           ctx.redirect("/", HttpStatus.SEE_OTHER);
         },
-        refusal -> ask(ctx, "", refusal.said()));
+        refused -> ask(ctx, "", Sentences.refusal(refused).said()));
   }
 }

@@ -62,12 +62,12 @@ final class Forms {
    *
    * @param again shows the form once more, with what refused it
    */
-  static void take(Context ctx, Runnable asked, Consumer<Sentences.Refusal> again) {
+  static void take(Context ctx, Runnable asked, Consumer<Refused> again) {
     try {
       asked.run();
     } catch (Refused refused) {
       ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      again.accept(Sentences.refusal(refused));
+      again.accept(refused);
     }
   }
 

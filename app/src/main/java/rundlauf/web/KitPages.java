@@ -169,7 +169,7 @@ final class KitPages implements Group {
     keep(
         ctx,
         () -> cases.putPart().put(bench(ctx), edition, section, number, typed),
-        refusal -> form(ctx, shown, Optional.of(within(refusal, section))));
+        refused -> form(ctx, shown, Optional.of(within(refused, section))));
   }
 
   private void sayHead(Context ctx) {
@@ -178,7 +178,7 @@ final class KitPages implements Group {
     keep(
         ctx,
         () -> cases.sayHead().say(bench(ctx), edition, typed),
-        refusal -> all(ctx, typed, Optional.of(refusal)));
+        refused -> all(ctx, typed, Optional.of(Sentences.refusal(refused))));
   }
 
   private void remove(Context ctx) {
@@ -187,11 +187,11 @@ final class KitPages implements Group {
     keep(
         ctx,
         () -> cases.removePart().remove(bench(ctx), edition, section, Frame.number(ctx, "part")),
-        refusal -> form(ctx, Map.of(), Optional.of(within(refusal, section))));
+        refused -> form(ctx, Map.of(), Optional.of(within(refused, section))));
   }
 
   /** A change, and then the list with it. */
-  private static void keep(Context ctx, Runnable change, Consumer<Sentences.Refusal> again) {
+  private static void keep(Context ctx, Runnable change, Consumer<Refused> again) {
     Runnable listed =
         () -> {
           change.run();
@@ -218,7 +218,8 @@ final class KitPages implements Group {
   }
 
   /** The refusal of the whole document, told of the form's own field. */
-  private static Sentences.Refusal within(Sentences.Refusal said, String section) {
+  private static Sentences.Refusal within(Refused refused, String section) {
+    Sentences.Refusal said = Sentences.refusal(refused);
     Place place = said.place();
     String own =
         said.code().equals("name-twice")

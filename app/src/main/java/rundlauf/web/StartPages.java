@@ -64,7 +64,10 @@ final class StartPages implements Group {
 
   private void start(Context ctx) {
     Map<String, String> typed = Forms.given(ctx);
-    Forms.take(ctx, () -> start(ctx, typed), refusal -> give(ctx, typed, Optional.of(refusal)));
+    Forms.take(
+        ctx,
+        () -> start(ctx, typed),
+        refused -> give(ctx, typed, Optional.of(Sentences.refusal(refused))));
   }
 
   private void start(Context ctx, Map<String, String> typed) {

@@ -113,7 +113,7 @@ class KitInBrowserTest {
   @Test
   void whatLacksBesideAnotherFieldIsAskedForWhereItIsTyped() {
     device.sized(Device.PHONE, false);
-    open("/spindles/new");
+    workbook.go(KIT + "/spindles/new");
     device.ask("document.getElementById('field-name').value = 'Owl'; return 1");
     device.ask("document.getElementById('field-label-speed-min').value = '6000 rpm'; return 1");
     device.find("form button.first").click();

@@ -71,7 +71,8 @@ class PagesInBrowserTest {
   @Test
   void aFoldedCutIsDrawnWhenALinkLeadsToIt() {
     device.sized(Device.DESK, false);
-    read("/bench/1/jobs#job-1-1");
+    workbook.read("/bench/1/jobs#job-1-1");
+    device.await("the cut", () -> device.all("details.level-4[open] canvas").size() == 2);
     assertThat(device.all("details.level-4[open]")).hasSize(1);
     assertThat(device.all("details.level-4[open] .plot:not(:has(canvas))")).isEmpty();
     assertThat(device.all("details.level-4:not([open]) canvas")).isEmpty();
