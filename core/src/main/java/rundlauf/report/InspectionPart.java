@@ -33,7 +33,7 @@ final class InspectionPart {
       String state = item.state().word();
       rows.add(
           Row.of(
-              new Cell.Said(Saying.of("term." + item.item(), "")),
+              new Cell.Typed(item.item()),
               new Cell.Said(Saying.of("report-item-" + state, "")),
               typed(item.value()),
               typed(item.note()),
