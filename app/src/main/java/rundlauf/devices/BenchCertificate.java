@@ -7,12 +7,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.GeneralSecurityException;
 import java.security.KeyStore;
-import java.security.MessageDigest;
+import java.security.cert.CertificateEncodingException;
 import java.security.cert.X509Certificate;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +19,7 @@ import java.util.Set;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.usecase.Sha256;
 import rundlauf.usecase.TlsIdentity;
 
 /**
@@ -159,11 +159,11 @@ public final class BenchCertificate {
 
   private static TlsIdentity identity(KeyStore keys) {
     try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(certificate(keys).getEncoded());
-      String shown = HexFormat.ofDelimiter(":").formatHex(digest).toUpperCase(Locale.ROOT);
-      return new TlsIdentity(keys, PASSWORD, shown);
-    } catch (GeneralSecurityException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      String digest = Sha256.hex(certificate(keys).getEncoded()).toUpperCase(Locale.ROOT);
+      String pairs = digest.replaceAll("(..)(?!$)", "$1:");
+      return new TlsIdentity(keys, PASSWORD, pairs);
+    } catch (CertificateEncodingException e) {
+      throw new IllegalStateException("it was read from its code", e);
     }
   }
 

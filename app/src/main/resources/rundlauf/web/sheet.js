@@ -145,7 +145,13 @@
   };
 
   // What must be said of the spindle, as any page says it at its top.
-  const stand = () => at("standing").replaceChildren(...now.standing.map((text) => element("p", { class: "banner" }, text)));
+  let stood = "";
+  const stand = () => {
+    const said = now.standing.join("\n");
+    if (said === stood) return; // a screen reader would say it after every reading
+    stood = said;
+    at("standing").replaceChildren(...now.standing.map((text) => element("p", { class: "banner" }, text)));
+  };
 
   const show = () => {
     at("so-far").innerHTML = now.soFar;

@@ -25,7 +25,7 @@ class FormatLawTest {
     List<Unit> units = List.of(Unit.values());
     for (int i = 0; i < 50; i++) {
       Unit unit = units.get(random.nextInt(units.size()));
-      double value = random.nextGaussian() * Math.pow(10, random.nextInt(25) - 12);
+      double value = unit.fromSi(random.nextGaussian() * Math.pow(10, random.nextInt(25) - 12));
       double half = random.nextBoolean() ? 0 : Math.abs(random.nextGaussian()) * 1e-3;
       Quantity q = new Quantity(unit.toSi(value), unit.toSi(half), unit);
       Quantity back =
