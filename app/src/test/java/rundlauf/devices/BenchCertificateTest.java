@@ -74,7 +74,7 @@ class BenchCertificateTest {
     assertThat(refused.place().file()).isEqualTo(file().toString());
     assertThat(Sentences.refusal(refused).said())
         .isEqualTo(
-            "the certificate that was made for this machine cannot be read. take the file away,"
+            "The certificate that was made for this machine cannot be read. Take the file away,"
                 + " and a new one is made; every device must then accept the new one.");
     assertThat(file()).hasContent("mine");
   }
@@ -84,7 +84,7 @@ class BenchCertificateTest {
     var none = new BenchCertificate(folder, folder.resolve("keytool"));
     Refused refused = catchThrowableOfType(Refused.class, () -> none.identity(HERE, now));
     assertThat(Sentences.refusal(refused).said())
-        .startsWith("no certificate could be made for this machine: ")
+        .startsWith("No certificate could be made for this machine: ")
         .endsWith("or serve without --tls.");
     assertThat(folder).isEmptyDirectory();
   }

@@ -38,7 +38,7 @@ class GuardTest {
 
   private static void isRefused(Asked asked, String sentence) {
     assertThat(asked.status()).isEqualTo(403);
-    assertThat(asked.text()).contains(sentence).doesNotContain("luthier");
+    assertThat(asked.text()).containsIgnoringCase(sentence).doesNotContain("luthier");
   }
 
   @Test
@@ -119,7 +119,7 @@ class GuardTest {
     isRefused(
         workbook.get(OUTSIDE, "/devices", cookie), "only on the machine that serves the workbook");
 
-    assertThat(workbook.typed(code).text()).contains("no code is good now");
+    assertThat(workbook.typed(code).text()).contains("No code is good now");
 
     Asked devices = workbook.get(HERE, "/devices", Map.of());
     String out = devices.text().replaceAll("(?s).*action=\"(/devices/\\d+/out)\".*", "$1");

@@ -2,7 +2,10 @@ package rundlauf.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.net.http.HttpRequest;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A workbook that is served for a test, and a device that has it open. */
 final class OpenWorkbook implements AutoCloseable {
@@ -17,6 +20,15 @@ final class OpenWorkbook implements AutoCloseable {
   /** The demo bench, which is bench 1. */
   static OpenWorkbook demo(Path folder) {
     return new OpenWorkbook(WorkbookServed.demo(folder), folder);
+  }
+
+  /** The same with every job planned, whatever that takes: no page has to wait for it. */
+  static OpenWorkbook planned(Path folder) throws IOException, InterruptedException {
+    OpenWorkbook open = demo(folder);
+    Sender sender = new Sender(open.workbook.at(""));
+    HttpRequest jobs = sender.to("/bench/1/jobs/planned", Optional.empty()).build();
+    assertThat(sender.send(jobs).statusCode()).isEqualTo(200);
+    return open;
   }
 
   static OpenWorkbook empty(Path folder) {

@@ -192,8 +192,8 @@ class SheetInBrowserTest {
     phone.await("the refusal", () -> !phone.text("#refusal").isEmpty());
     assertThat(phone.text("#refusal"))
         .isEqualTo(
-            "the reading \"1.55 div\" does not lie on the steps of 0.01 mm that this indicator is"
-                + " read to. correct the reading, or say in the indicator what readings are rounded"
+            "The reading \"1.55 div\" does not lie on the steps of 0.01 mm that this indicator is"
+                + " read to. Correct the reading, or say in the indicator what readings are rounded"
                 + " to: \"read-to: 0.005 mm\" if you read half steps.");
     assertThat(phone.ask("return document.activeElement.value")).isEqualTo("1.55");
     assertThat(phone.ask("return document.activeElement.getAttribute('aria-invalid')"))

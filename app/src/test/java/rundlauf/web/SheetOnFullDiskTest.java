@@ -103,7 +103,7 @@ class SheetOnFullDiskTest {
                 .POST(java.net.http.HttpRequest.BodyPublishers.ofString("title=Later"))
                 .build());
     assertThat(page.statusCode()).isEqualTo(503);
-    assertThat(page.body()).contains(FULL).doesNotContain("SQLITE", "Exception");
+    assertThat(page.body()).containsIgnoringCase(FULL).doesNotContain("SQLITE", "Exception");
   }
 
   private static void assertKept(String file, String... readings) {
