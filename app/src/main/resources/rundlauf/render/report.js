@@ -68,7 +68,7 @@
   // A round chart with a key: as large as its width lets it, the key's rows below.
   const rows = { clocking: [5, 3], roundness: [3, 3], rose: [3, 2], ring: [3, 3] };
   const keyed = (c, width) => {
-    const radius = Math.round(Math.min(140, (width - 96) / 2));
+    const radius = Math.round(Math.max(0, Math.min(140, (width - 96) / 2))); // a page that is not shown has no width
     return { radius, centre: radius + 30, height: 2 * radius + 62 + 25 * rows[c.kind][width < 420 ? 0 : 1] };
   };
 

@@ -23,6 +23,13 @@ public record Shell(
   /** The charts of a page that has none. */
   public static final String NO_CHARTS = "[]";
 
+  /** The scripts of a page that has some. */
+  public static final List<String> CHARTED = List.of("echarts.js", "report.js");
+
+  /** The scripts of a sheet. */
+  public static final List<String> SHEET =
+      List.of("echarts.js", "report.js", "queue.js", "sheet.js");
+
   public Shell {
     standing = List.copyOf(standing);
     links = List.copyOf(links);
