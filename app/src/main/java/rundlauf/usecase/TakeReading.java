@@ -42,7 +42,7 @@ public final class TakeReading {
     return benches.append(trial, reading);
   }
 
-  /** Refuses a reading that no reduction could read where it would stand. */
+  /** Refuses a reading that no reduction could read, or that makes a whole trial unreadable. */
   private void look(TrialName trial, List<Kept.Reading> kept, TypedReading reading) {
     List<Kept.Reading> with = new ArrayList<>(kept);
     with.add(new Kept.Reading(kept.size() + 1, reading, clock.instant(), Optional.empty()));
@@ -52,9 +52,18 @@ public final class TakeReading {
       boolean ofIt =
           refused.place().file().equals(StoredBench.table(trial.trial()))
               && refused.place().line() == with.size() + 1;
-      if (ofIt && !Unfinished.is(refused)) {
+      if (!Unfinished.is(refused) && (ofIt || isRead(trial, kept))) {
         throw refused;
       }
+    }
+  }
+
+  private boolean isRead(TrialName trial, List<Kept.Reading> readings) {
+    try {
+      stored.read(trial, readings);
+      return true;
+    } catch (Refused notYet) {
+      return false;
     }
   }
 }

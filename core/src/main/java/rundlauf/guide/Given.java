@@ -6,4 +6,9 @@ package rundlauf.guide;
  * @param column its name with its unit, such as {@code angle_deg}
  * @param text as it would be typed
  */
-public record Given(String column, String text) {}
+public record Given(String column, String text) {
+  /** Whether both are cells of one column. */
+  boolean isAlike(Given other) {
+    return column.equals(other.column);
+  }
+}

@@ -1,11 +1,11 @@
 package rundlauf.guide;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Format;
 import rundlauf.quantity.Quantity;
@@ -21,6 +21,9 @@ final class RunoutPlan {
   private static final int POSITIONS = 8;
 
   private static final String ANGLE = "angle_deg";
+  private static final String CLAMPING = "clamping";
+  private static final String COLLET = "collet_deg";
+  private static final String SHANK = "shank_deg";
 
   private final Intended intended;
   private final Asked reading;
@@ -28,6 +31,10 @@ final class RunoutPlan {
   private final Unit stationUnit;
   private final int positions;
   private final int clampings;
+
+  /** Where the last row was read, as far as its table says it. */
+  private final List<Given> where;
+
   private final List<Step> steps = new ArrayList<>();
 
   private RunoutPlan(Intended intended, TypedRows typed) {
@@ -41,6 +48,12 @@ final class RunoutPlan {
         Math.max(
             intended.clampings().orElse(1),
             Math.max(intended.collet().size(), intended.shank().size()));
+    Map<String, String> last = typed.last().orElse(Map.of());
+    this.where =
+        Stream.of(CLAMPING, COLLET, SHANK, station)
+            .filter(last::containsKey)
+            .map(column -> new Given(column, last.getOrDefault(column, "")))
+            .toList();
   }
 
   static Plan of(Intended intended, TypedRows typed) {
@@ -108,15 +121,16 @@ final class RunoutPlan {
   private Step step(Saying prompt, int clamping, Optional<Quantity> at, double angle) {
     List<Given> given = new ArrayList<>();
     if (clampings > 1) {
-      given.add(new Given("clamping", Integer.toString(clamping)));
+      given.add(new Given(CLAMPING, Integer.toString(clamping)));
     }
-    of(intended.collet(), clamping).ifPresent(c -> given.add(degrees("collet_deg", c.si())));
-    of(intended.shank(), clamping).ifPresent(c -> given.add(degrees("shank_deg", c.si())));
+    of(intended.collet(), clamping).ifPresent(c -> given.add(degrees(COLLET, c.si())));
+    of(intended.shank(), clamping).ifPresent(c -> given.add(degrees(SHANK, c.si())));
     at.ifPresent(s -> given.add(new Given(station, Format.number(stationUnit.fromSi(s.si())))));
+    where.stream().filter(w -> given.stream().noneMatch(w::isAlike)).forEach(given::add);
     given.add(degrees(ANGLE, angle));
-    OptionalDouble where =
+    OptionalDouble height =
         at.isPresent() ? OptionalDouble.of(at.get().si()) : OptionalDouble.empty();
-    return new Step(prompt, given, List.of(reading), new Scene.Runout(angle, where));
+    return new Step(prompt, given, List.of(reading), new Scene.Runout(angle, height));
   }
 
   private static Given degrees(String column, double angle) {
@@ -128,18 +142,23 @@ final class RunoutPlan {
     if (typed.rows().isEmpty()) {
       return steps.get(0);
     }
-    Map<String, String> last = new LinkedHashMap<>(typed.last().orElse(Map.of()));
+    if (typed.column("swing").isPresent()) {
+      return swing(typed.column("swing").get());
+    }
+    Map<String, String> last = typed.last().orElse(Map.of());
     double at = TypedRows.number(last.getOrDefault(ANGLE, "")).map(Number::doubleValue).orElse(0.0);
     double next = (at + 360.0 / positions) % 360;
-    List<Given> given = new ArrayList<>();
-    for (String column : List.of("clamping", "collet_deg", "shank_deg", station)) {
-      if (last.containsKey(column)) {
-        given.add(new Given(column, last.get(column)));
-      }
-    }
+    List<Given> given = new ArrayList<>(where);
     given.add(new Given(ANGLE, Format.number(next)));
     double angle = Unit.DEGREE.toSi(next);
     Scene scene = new Scene.Runout(angle, OptionalDouble.empty());
     return new Step(turnTo(angle), given, List.of(reading), scene);
+  }
+
+  /** A trial of swings goes on with swings: it may not have readings beside them. */
+  private Step swing(String column) {
+    var asked = new Asked(column, Asked.Kind.NUMBER, List.of(), true);
+    Scene scene = new Scene.Runout(0, OptionalDouble.empty());
+    return new Step(Saying.of("guide-runout-swing", ""), where, List.of(asked), scene);
   }
 }

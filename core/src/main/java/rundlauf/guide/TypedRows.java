@@ -5,19 +5,34 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rundlauf.bench.Entry;
+import rundlauf.bench.EntryTexts;
 import rundlauf.bench.RowColumns;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
 
 /**
- * The rows of a trial that are not struck out, as they were typed.
+ * The rows of a trial that are not struck out, as they were typed; an inspection may have them as
+ * items of its document.
  *
  * @param columns of the table
  * @param rows by column; empty cells are left out
  */
 record TypedRows(List<String> columns, List<Map<String, String>> rows) {
   static TypedRows of(Trial trial) {
-    return trial.readings().map(TypedRows::of).orElse(new TypedRows(List.of(), List.of()));
+    return trial.readings().map(TypedRows::of).orElseGet(() -> ofItems(trial.document()));
+  }
+
+  private static TypedRows ofItems(Entry.Fields document) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    if (document.get("items").orElse(null) instanceof Entry.Items items) {
+      for (Entry item : items.items()) {
+        if (item instanceof Entry.Fields fields) {
+          rows.add(EntryTexts.all(fields));
+        }
+      }
+    }
+    return new TypedRows(List.of(), rows);
   }
 
   private static TypedRows of(Table table) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rundlauf.bench.Entry;
+import rundlauf.quantity.Place;
 import rundlauf.safety.SafetyItem;
 
 /** The steps of trials that turn nothing and push nothing. */
@@ -68,5 +69,17 @@ class SpeedAndInspectionPlanTest {
     assertThat(Followed.given(trial.next(), "item"))
         .isEqualTo(SafetyItem.of(SafetyItem.Fed.UNKNOWN).get(0).id());
     assertThat(trial.guidance().more().asked()).extracting(Asked::column).startsWith("item");
+  }
+
+  @Test
+  void itemsOfTheDocumentAreAnswered() {
+    Entry.Fields guard = fields("item", "guard", "state", "good");
+    var document =
+        fields("trial", "inspection").with("items", new Entry.Items(List.of(guard), Place.NOWHERE));
+    Followed trial = new Followed(document);
+    assertThat(trial.guidance().done()).isEqualTo(1);
+    assertThat(Followed.given(trial.guidance().ahead(), "item"))
+        .isNotEmpty()
+        .doesNotContain("guard");
   }
 }
