@@ -1,5 +1,6 @@
 package rundlauf.store;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static rundlauf.store.Invented.TRIAL;
 import static rundlauf.store.Invented.reading;
 
@@ -7,6 +8,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,5 +48,16 @@ final class Entering {
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), started.getName()));
     command.addAll(List.of(args));
     return command;
+  }
+
+  /** Runs such a command to its end, which is a good one. */
+  static void run(List<String> command, Path out, Path err)
+      throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .start();
+    assertThat(process.waitFor()).as("%s", err).isZero();
   }
 }

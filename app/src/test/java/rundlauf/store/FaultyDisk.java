@@ -41,12 +41,7 @@ record FaultyDisk(List<String> said, int refusals, Path folder) {
             Persisting.class, file.toString(), aside.toString(), Integer.toString(rounds)));
     Path out = folder.resolve("out.txt");
     Path err = folder.resolve("err.txt");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile())
-            .start();
-    assertThat(process.waitFor()).as("%s", err).isZero();
+    Entering.run(command, out, err);
     assertThat(err).isEmptyFile();
     List<String> calls = Files.readAllLines(trace);
     int refusals = (int) calls.stream().filter(line -> line.endsWith("(INJECTED)")).count();

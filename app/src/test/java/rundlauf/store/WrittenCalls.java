@@ -55,12 +55,7 @@ final class WrittenCalls {
     }
     command.addAll(Entering.command(file + "?wal_autocheckpoint=12", synchronous, "k", count));
     Path err = folder.resolve("err.txt");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile())
-            .start();
-    assertThat(process.waitFor()).as("%s", err).isZero();
+    Entering.run(command, out, err);
     List<Call> calls = new ArrayList<>();
     for (String line : Files.readAllLines(trace)) {
       if (!line.contains(" --- ") && !line.contains(" +++ ")) {

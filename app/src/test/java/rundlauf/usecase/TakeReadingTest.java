@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -55,15 +54,7 @@ class TakeReadingTest {
   }
 
   private static TypedReading answer(Step step) {
-    List<TypedReading.Cell> cells = new ArrayList<>();
-    step.given().forEach(g -> cells.add(new TypedReading.Cell(g.column(), g.text())));
-    step.asked()
-        .forEach(
-            a ->
-                cells.add(
-                    new TypedReading.Cell(
-                        a.column(), a.choices().isEmpty() ? "0" : a.choices().get(0))));
-    return new TypedReading("one more", cells);
+    return new TypedReading("one more", TrialHeads.asked(step).typed().cells());
   }
 
   @Test
