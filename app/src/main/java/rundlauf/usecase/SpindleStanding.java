@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import rundlauf.bench.Bench;
 import rundlauf.bench.EntryTexts;
@@ -38,9 +39,12 @@ public final class SpindleStanding {
     Bench bare = stored.bare(bench);
     List<Inspection> all = inspections(bench);
     Map<String, Standing> standing = new LinkedHashMap<>();
-    bare.spindles()
-        .forEach(s -> standing.put(s.name(), Standing.of(Hold.ofSpindle(bare, s.name(), all))));
+    bare.spindles().forEach(s -> standing.put(s.name(), of(bare, s.name(), all)));
     return standing;
+  }
+
+  private static Standing of(Bench bare, String spindle, List<Inspection> inspections) {
+    return Standing.of(Hold.ofSpindle(bare, spindle, inspections));
   }
 
   /**
@@ -50,19 +54,24 @@ public final class SpindleStanding {
    * @param setup as typed; nothing is said where the bench has none of that name
    */
   public List<Saying> cautions(String bench, String setup, TrialKind kind) {
-    String spindle = stored.bare(bench).setup(setup.strip()).map(Setup::spindle).orElse("");
-    if (spindle.isEmpty() || kind == TrialKind.INSPECTION) {
-      return List.of();
-    }
-    Standing standing = of(bench).getOrDefault(spindle, Standing.NOT_INSPECTED);
-    boolean counts = standing == Standing.HELD || kind.isPowered();
-    return counts ? standing.cautions(spindle) : List.of();
+    return cautions(bench, setup, Optional.of(kind));
   }
 
-  /** The same of a trial by what its document says. */
+  private List<Saying> cautions(String bench, String setup, Optional<TrialKind> kind) {
+    Bench bare = stored.bare(bench);
+    Optional<String> spindle = bare.setup(setup.strip()).map(Setup::spindle);
+    if (spindle.isEmpty() || kind.equals(Optional.of(TrialKind.INSPECTION))) {
+      return List.of();
+    }
+    Standing standing = of(bare, spindle.get(), inspections(bench));
+    boolean counts = standing == Standing.HELD || kind.filter(TrialKind::isPowered).isPresent();
+    return counts ? standing.cautions(spindle.get()) : List.of();
+  }
+
+  /** The same of a trial by what its document says; it may be of a kind that is not reduced yet. */
   public List<Saying> ofTrial(String bench, Trial trial) {
     String setup = EntryTexts.at(trial.document(), "setup");
-    return cautions(bench, setup, TrialKind.of(trial));
+    return cautions(bench, setup, TrialKind.ofWord(trial.kind().strip()));
   }
 
   /** In the order of the files that an export writes. */

@@ -2,6 +2,7 @@ package rundlauf.usecase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rundlauf.bench.Trial;
 import rundlauf.files.TypedDocuments;
 import rundlauf.maths.Work;
 import rundlauf.quantity.Saying;
@@ -110,5 +112,22 @@ class SpindleStandingTest {
     String item = SafetyItem.of(SafetyItem.Fed.UNKNOWN).get(0).id();
     store.benches().strike(trial, item, "misread");
     assertThat(said(TrialKind.SPEED)).containsExactly("spindle-held");
+  }
+
+  /** A file of a kind that is not reduced yet may lie on the bench: its pages open all the same. */
+  @Test
+  void aTrialOfAKindThatIsNotReducedYetIsCautionedToo() {
+    inspected(DAY, "fault");
+    var name = new TrialName(BENCH, "robin-sound.yaml");
+    String text = "trial: sound\nsetup: Robin jaws\nrecording: robin.wav\n";
+    store.benches().keepTrial(name, text);
+    Trial sound =
+        documents.trial(
+            BenchContents.of(
+                Map.of("trials/robin-sound.yaml", text.getBytes(StandardCharsets.UTF_8))),
+            "trials/robin-sound.yaml");
+    assertThat(standing.ofTrial(BENCH, sound))
+        .extracting(Saying::code)
+        .containsExactly("spindle-held");
   }
 }
