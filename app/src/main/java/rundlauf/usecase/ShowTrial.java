@@ -45,12 +45,15 @@ public final class ShowTrial {
    * @throws rundlauf.quantity.Refused when its bench cannot be read
    */
   public Shown show(TrialName trial) {
-    BenchContents alone = stored.alone(trial);
+    List<Kept.Edition> editions = benches.editions(trial);
+    List<Kept.Reading> readings = benches.readings(trial);
+    String document = StoredBench.newest(trial, editions);
+    BenchContents alone = stored.alone(trial, document, readings); // all of it of one moment
     return new Shown(
         stored.bare(alone),
         results.outcome(alone, trial),
-        benches.editions(trial),
-        benches.readings(trial),
+        editions,
+        readings,
         attachments.attachments(trial));
   }
 
