@@ -99,7 +99,7 @@ public final class BenchCertificate {
     } catch (IOException | GeneralSecurityException unreadable) {
       // the same as one without our key
     }
-    throw Refused.at(new Place(from.toString(), 0, 0, ""), "tls-unreadable");
+    throw Refused.at(Place.of(from.toString()), "tls-unreadable");
   }
 
   /** A whole file takes the place of the one before, or none does. */

@@ -22,7 +22,7 @@ final class DiskTrouble {
    */
   static Refused refusal(Database database, String otherwise, Throwable said) {
     String code = code(said).orElse(otherwise);
-    return Refused.at(new Place(database.shown(), 0, 0, ""), code, Arg.of(Words.of(said)));
+    return Refused.at(Place.of(database.shown()), code, Arg.of(Words.of(said)));
   }
 
   /** The code of a full or a failing disk; empty for everything else. */

@@ -64,7 +64,7 @@ final class Migrations {
     for (MigrationInfo migration : info.applied()) {
       if (migration.getState().name().startsWith("FUTURE")) {
         throw Refused.at(
-            new Place(database.shown(), 0, 0, ""),
+            Place.of(database.shown()),
             "store-newer",
             Arg.of(String.valueOf(migration.getVersion())));
       }

@@ -21,7 +21,7 @@ record PostgresServer(String url) implements Database {
   public HikariDataSource open(DiskWatch watch) {
     if (url.matches(
         "[^/]*//[^/?]*@.*")) { // the driver would take it for the server's name, and say it
-      throw Refused.at(new Place(shown(), 0, 0, ""), "store-address-secret");
+      throw Refused.at(Place.of(shown()), "store-address-secret");
     }
     var pool = new HikariConfig();
     pool.setDriverClassName("org.postgresql.Driver");

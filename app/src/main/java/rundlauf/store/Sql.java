@@ -46,7 +46,7 @@ final class Sql {
   }
 
   Place place() {
-    return new Place(database.shown(), 0, 0, "");
+    return Place.of(database.shown());
   }
 
   /** Now, as it is written down. */

@@ -115,8 +115,7 @@ public final class Store implements AutoCloseable {
     try {
       return database.backUp(jdbi, label);
     } catch (JdbiException | UncheckedIOException e) {
-      throw Refused.at(
-          new Place(database.shown(), 0, 0, ""), "store-not-backed-up", Arg.of(Words.of(e)));
+      throw Refused.at(Place.of(database.shown()), "store-not-backed-up", Arg.of(Words.of(e)));
     }
   }
 
@@ -125,8 +124,7 @@ public final class Store implements AutoCloseable {
     try {
       database.beforeClose(jdbi);
     } catch (JdbiException e) {
-      throw Refused.at(
-          new Place(database.shown(), 0, 0, ""), "store-not-closed", Arg.of(Words.of(e)));
+      throw Refused.at(Place.of(database.shown()), "store-not-closed", Arg.of(Words.of(e)));
     } finally {
       source.close();
     }

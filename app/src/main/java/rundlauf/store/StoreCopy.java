@@ -36,10 +36,10 @@ public final class StoreCopy {
   public static Kept.Copy make(String address, String out, InstantSource clock) {
     Database database = Database.at(address);
     if (!(database instanceof SqliteFile source)) {
-      throw Refused.at(new Place(database.shown(), 0, 0, ""), "copy-of-server", Arg.typed(out));
+      throw Refused.at(Place.of(database.shown()), "copy-of-server", Arg.typed(out));
     }
     if (!Files.isRegularFile(path(address))) {
-      throw Refused.at(new Place(address, 0, 0, ""), "store-not-there");
+      throw Refused.at(Place.of(address), "store-not-there");
     }
     Path copy = target(out, clock);
     try (HikariDataSource pool = source.open(new DiskWatch())) {
@@ -52,7 +52,7 @@ public final class StoreCopy {
 
   private static void requireStore(SqliteFile source, HikariDataSource pool) {
     if (new Migrations(source, pool, List.of(Store.MIGRATIONS)).version().isEmpty()) {
-      throw Refused.at(new Place(source.shown(), 0, 0, ""), "store-not-there");
+      throw Refused.at(Place.of(source.shown()), "store-not-there");
     }
   }
 
@@ -70,7 +70,7 @@ public final class StoreCopy {
     } catch (FileAlreadyExistsException meanwhile) {
       throw there(copy);
     } catch (IOException | JdbiException e) {
-      throw Refused.at(new Place(copy.toString(), 0, 0, ""), "copy-not-made", Arg.of(Words.of(e)));
+      throw Refused.at(Place.of(copy.toString()), "copy-not-made", Arg.of(Words.of(e)));
     }
   }
 
@@ -81,13 +81,13 @@ public final class StoreCopy {
       throw there(copy);
     }
     if (!Files.isDirectory(folder(copy))) { // made, it would lie on the wrong disk
-      throw Refused.at(new Place(out, 0, 0, ""), "copy-folder-missing");
+      throw Refused.at(Place.of(out), "copy-folder-missing");
     }
     return copy;
   }
 
   private static Refused there(Path copy) {
-    return Refused.at(new Place(copy.toString(), 0, 0, ""), "copy-there");
+    return Refused.at(Place.of(copy.toString()), "copy-there");
   }
 
   private static Path folder(Path file) {
@@ -98,7 +98,7 @@ public final class StoreCopy {
     try {
       return Path.of(typed);
     } catch (InvalidPathException impossible) {
-      throw Refused.at(new Place(typed, 0, 0, ""), "nothing-there");
+      throw Refused.at(Place.of(typed), "nothing-there");
     }
   }
 }

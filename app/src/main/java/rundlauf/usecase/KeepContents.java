@@ -70,7 +70,7 @@ public final class KeepContents {
       trials.get(i).files().forEach(left::remove);
     }
     for (String path : left) {
-      throw Refused.at(new Place(path, 0, 0, ""), "import-file-unnamed", Arg.typed(path));
+      throw Refused.at(Place.of(path), "import-file-unnamed", Arg.typed(path));
     }
   }
 
@@ -78,7 +78,7 @@ public final class KeepContents {
   private static void requireWhole(BenchContents contents, ImportedTrial trial) {
     for (String path : trial.files()) {
       if (contents.find(path).isEmpty()) {
-        Place place = new Place(StoredBench.path(trial.name().trial()), 0, 0, "");
+        Place place = Place.of(StoredBench.path(trial.name().trial()));
         throw Refused.at(place, "file-missing", Arg.typed(path));
       }
     }
@@ -123,7 +123,7 @@ public final class KeepContents {
   }
 
   private static Refused differs(String path) {
-    return Refused.at(new Place(path, 0, 0, ""), "import-differs", Arg.typed(path));
+    return Refused.at(Place.of(path), "import-differs", Arg.typed(path));
   }
 
   private void keep(BenchContents contents, ImportedTrial trial) {

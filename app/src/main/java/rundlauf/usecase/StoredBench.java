@@ -158,7 +158,7 @@ public final class StoredBench {
   private static void add(Map<String, byte[]> files, String path, byte[] content) {
     byte[] there = files.putIfAbsent(path, content);
     if (there != null && !java.util.Arrays.equals(there, content)) {
-      throw Refused.at(new Place(path, 0, 0, ""), "stored-files-clash", Arg.typed(path));
+      throw Refused.at(Place.of(path), "stored-files-clash", Arg.typed(path));
     }
   }
 

@@ -47,7 +47,7 @@ final class StartPages implements Group {
     given.put("shell", frame.of(ctx, bench, words.word("start-which"), words));
     given.put("base", BenchLinks.base(bench) + "/trial/new");
     given.put("query", setup);
-    given.put("kit", "/bench/" + bench + "/kit");
+    given.put("kit", BenchLinks.base(bench) + "/kit");
     Bench kept = cases.results().bench(cases.shelf().bench(bench));
     given.put("missing", FirstTrial.missing(kept).stream().map(Sentences::text).toList());
     ctx.html(Pages.of("kinds", given));
