@@ -51,6 +51,16 @@ class PublishReportTest {
     assertThat(folder.resolve("a").toFile().list()).containsExactly("report.html");
   }
 
+  /** A file of a kind that is not reduced yet may lie in a bench, and bars nobody's report. */
+  @Test
+  void aTrialThatIsNotReducedYetIsNamedInTheReport() throws Exception {
+    Path bench = folder.resolve("bench");
+    DemoBenchFiles.unpack(bench);
+    Files.writeString(bench.resolve("trials/shrike-sound.yaml"), "trial: sound\ntitle: Heard\n");
+    String report = Files.readString(Path.of(publish(bench.toString(), folder.resolve("out"))));
+    assertThat(report).contains("Not reduced: Heard", "this version does not reduce them");
+  }
+
   @Test
   void aPageThatCannotBeKeptIsRefusedInASentence() throws Exception {
     Path file = Files.writeString(folder.resolve("taken"), "a file, not a folder");

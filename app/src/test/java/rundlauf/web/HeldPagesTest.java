@@ -3,15 +3,22 @@ package rundlauf.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.InstantSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rundlauf.store.Store;
+import rundlauf.usecase.TrialName;
 
 /** Every page about a spindle that is on hold says so before anything else of it. */
 class HeldPagesTest {
   private static final String HELD = "Shrike must not be powered: its last inspection holds it.";
+
+  /** Of a kind that is not reduced yet, and may lie on a bench already. */
+  private static final String SHRIKES_SOUND = "/bench/1/trial/29";
 
   /** In the demo bench. */
   private static final String SHRIKES_RUNOUT = "/bench/1/trial/19";
@@ -22,6 +29,10 @@ class HeldPagesTest {
   @BeforeAll
   static void open() {
     workbook = WorkbookServed.demo(folder);
+    try (Store store = Store.open(workbook.store(), InstantSource.system())) {
+      var sound = new TrialName(store.benches().benches().get(0), "shrike-sound.yaml");
+      store.benches().keepTrial(sound, "trial: sound\nsetup: Shrike sleeve\ntitle: Heard\n");
+    }
   }
 
   @AfterAll
@@ -39,6 +50,7 @@ class HeldPagesTest {
   @ValueSource(
       strings = {
         SHRIKES_RUNOUT,
+        SHRIKES_SOUND,
         SHRIKES_RUNOUT + "/sheet",
         SHRIKES_RUNOUT + "/sheet/now",
         SHRIKES_RUNOUT + "/figures.json",
@@ -50,6 +62,13 @@ class HeldPagesTest {
       })
   void saysThatTheSpindleIsHeld(String page) throws Exception {
     assertThat(body(page)).contains(HELD);
+  }
+
+  @Test
+  void aTrialThatIsNotReducedYetSaysSo() throws Exception {
+    assertThat(body(SHRIKES_SOUND))
+        .contains("Not reduced: Heard")
+        .contains("this version does not reduce them");
   }
 
   @ParameterizedTest

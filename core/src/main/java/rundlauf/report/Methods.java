@@ -28,7 +28,7 @@ final class Methods {
    */
   static Section section(List<Sheet> sheets, boolean planned) {
     Set<String> kinds = new LinkedHashSet<>();
-    sheets.forEach(s -> kinds.add(s.kind()));
+    sheets.forEach(s -> s.reducedKind().ifPresent(kind -> kinds.add(kind.word())));
     if (sheets.stream().anyMatch(Methods::judged)) {
       kinds.add("norms");
     }

@@ -3,6 +3,7 @@ package rundlauf.report;
 import java.util.List;
 import java.util.Optional;
 import rundlauf.quantity.Figure;
+import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
 
 /**
@@ -23,6 +24,11 @@ record Sheet(int number, String folder, Outcome outcome, Optional<String> rotati
 
   String kind() {
     return outcome.trial().kind();
+  }
+
+  /** Its kind, where that is one of those that are reduced. */
+  Optional<TrialKind> reducedKind() {
+    return TrialKind.ofWord(kind().strip());
   }
 
   Optional<Reduced> reduced() {

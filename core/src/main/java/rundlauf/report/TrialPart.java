@@ -6,6 +6,7 @@ import java.util.Map;
 import rundlauf.bench.EntryTexts;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
+import rundlauf.readings.TrialKind;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.growth.Growth;
@@ -22,7 +23,8 @@ final class TrialPart {
 
   /** Names the trial by its title; by its setup and date, or its file, where it has none. */
   static Saying heading(Sheet sheet) {
-    return Saying.of("report-trial-" + sheet.kind(), "", Arg.of(name(sheet)));
+    String kind = sheet.reducedKind().map(TrialKind::word).orElse("other");
+    return Saying.of("report-trial-" + kind, "", Arg.of(name(sheet)));
   }
 
   private static String name(Sheet sheet) {
