@@ -78,6 +78,7 @@
     const mark = JSON.stringify([next.prompt, next.given, next.asked, done]);
     if (mark === shown || (!afresh && begun())) return;
     shown = mark;
+    const elsewhere = !afresh && document.activeElement !== document.body && !entry.contains(document.activeElement);
     at("prompt").textContent = next.prompt;
     at("drawing").innerHTML = next.drawing;
     at("fields").replaceChildren(...next.asked.map((a, i) => FIELDS[a.kind](a, "ask-" + i)));
@@ -87,7 +88,7 @@
     at("given-box").hidden = next.given.length === 0;
     at("keys").hidden = !next.asked.some((a) => a.kind === "number");
     at("count").textContent = done < now.intended ? fill(words.count, done + 1, now.intended) : fill(words.beyond, done);
-    focusFirst();
+    if (!elsewhere) focusFirst(); // whoever types a condition types on while another device reads
   };
 
   const focusFirst = () => {
@@ -144,23 +145,34 @@
     focusFirst();
   };
 
-  // What must be said of the spindle, as any page says it at its top.
-  let stood = "";
-  const stand = () => {
-    const said = now.standing.join("\n");
-    if (said === stood) return; // a screen reader would say it after every reading
-    stood = said;
-    at("standing").replaceChildren(...now.standing.map((text) => element("p", { class: "banner" }, text)));
+  // How what has a name on the page is found again once the piece it stood in was put anew.
+  const named = (e) => {
+    if (e.dataset.strike) return `[data-strike="${CSS.escape(e.dataset.strike)}"]`;
+    if (e.localName === "a") return `a[href="${CSS.escape(e.getAttribute("href"))}"]`;
+    return `#${CSS.escape(e.parentElement.closest("[id]").id)} ${e.localName}`;
+  };
+
+  // A piece is put anew when it has changed: a screen reader would say again what has not.
+  // What was unfolded stays so, and the focus stays where it was.
+  const pieces = {};
+  const put = (id, html) => {
+    if (pieces[id] === html) return;
+    pieces[id] = html;
+    const box = at(id);
+    const unfolded = [...box.querySelectorAll("details[open]")].map(named);
+    const focused = box.contains(document.activeElement) ? named(document.activeElement) : "";
+    box.innerHTML = html;
+    unfolded.forEach((fold) => document.querySelector(fold)?.setAttribute("open", ""));
+    if (focused) document.querySelector(focused)?.focus({ preventScroll: true });
   };
 
   const show = () => {
-    at("so-far").innerHTML = now.soFar;
-    const unfolded = at("earlier")?.open;
-    at("kept").innerHTML = now.kept;
-    if (unfolded && at("earlier")) at("earlier").open = true;
-    at("advice").innerHTML = now.advice;
+    put("so-far", now.soFar);
+    put("kept", now.kept);
+    put("advice", now.advice);
+    // What must be said of the spindle, as any page says it at its top.
+    put("standing", now.standing.map((text) => element("p", { class: "banner" }, text).outerHTML).join(""));
     document.dispatchEvent(new CustomEvent("charts", { detail: now.charts }));
-    stand();
     ask();
     banner();
     refused();

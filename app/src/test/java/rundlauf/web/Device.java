@@ -93,11 +93,31 @@ public final class Device implements AutoCloseable {
     return Objects.requireNonNull(driver.executeScript(script, args), script);
   }
 
-  /** The text of the first element that a selector finds. */
+  /**
+   * The text of the first element that a selector finds, as the page shows it at one moment: a page
+   * that changes by itself may have put another in its place by the next.
+   */
   public String text(String selector) {
-    return find(selector).getText();
+    Object text =
+        driver.executeScript(
+            "return document.querySelector(arguments[0])?.innerText ?? null", selector);
+    if (text == null) {
+      throw new NoSuchElementException(selector + " at " + address());
+    }
+    return text.toString().strip();
   }
 
+  /** Presses what a selector finds first, again where the page has just put another there. */
+  public void press(String selector) {
+    await(
+        selector,
+        () -> {
+          find(selector).click();
+          return true;
+        });
+  }
+
+  /** An element of a page that does not change by itself. */
   public WebElement find(String selector) {
     return driver.findElement(By.cssSelector(selector));
   }

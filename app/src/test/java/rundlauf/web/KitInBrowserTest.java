@@ -97,7 +97,7 @@ class KitInBrowserTest {
     workbook.go(KIT + "/spindles/1");
     device.ask("document.getElementById('field-efficiency').value = '0.7'; return 1");
     device.ask("document.getElementById('field-input').value = '800'; return 1");
-    device.find("form button.first").click();
+    device.press("form button.first");
     device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
     WebElement field = device.find("[aria-invalid=true]");
     assertThat(device.all("[aria-invalid]")).hasSize(1);
@@ -116,7 +116,7 @@ class KitInBrowserTest {
     workbook.go(KIT + "/spindles/new");
     device.ask("document.getElementById('field-name').value = 'Owl'; return 1");
     device.ask("document.getElementById('field-label-speed-min').value = '6000 rpm'; return 1");
-    device.find("form button.first").click();
+    device.press("form button.first");
     device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
     assertThat(device.find("[aria-invalid]").getDomAttribute("id"))
         .isEqualTo("field-label-speed-max");
@@ -132,14 +132,14 @@ class KitInBrowserTest {
             + "return fetch(f.action, {method: 'POST', body: new URLSearchParams(all)})"
             + ".then(r => r.status)");
     device.ask("document.getElementById('field-input').value = '310 W'; return 1");
-    device.find("form button.first").click();
+    device.press("form button.first");
     device.await("the sentence", () -> !device.all("[role=alert]").isEmpty());
     assertThat(device.text("[role=alert]")).contains("Somebody has changed this bench");
     assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
     assertThat(device.text("#field-notes-hint")).contains("Said by another.");
     assertThat(device.text("#field-input-hint")).contains("300 W");
     device.shot(LOOK.resolve("kit-newer.png"));
-    device.find("form button.first").click();
+    device.press("form button.first");
     device.await("the list", () -> device.address().endsWith(KIT));
     workbook.go(KIT + "/spindles/2");
     assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
@@ -149,7 +149,7 @@ class KitInBrowserTest {
   void whatIsNamedStaysAndWhoNamesItIsSaid() {
     device.sized(Device.PHONE, false);
     workbook.go(KIT + "/spindles/1");
-    device.find("form[action$='/remove'] button").click();
+    device.press("form[action$='/remove'] button");
     device.await("who names it", () -> !device.all("b.refusal").isEmpty());
     assertThat(device.text("b.refusal")).contains("is named by");
   }
@@ -158,11 +158,11 @@ class KitInBrowserTest {
   void aCopyWantsANameOfItsOwnAndCanBeUndone() {
     device.sized(Device.PHONE, false);
     workbook.go(KIT + "/rigs/1");
-    device.find("button[name=copy]").click();
+    device.press("button[name=copy]");
     device.await("the refusal", () -> !device.all("[aria-invalid]").isEmpty());
     assertThat(device.find("[aria-invalid]").getDomAttribute("id")).isEqualTo("field-name");
     device.ask("document.getElementById('field-name').value = 'pear lever'; return 1");
-    device.find("button[name=copy]").click();
+    device.press("button[name=copy]");
     device.await("the list", () -> device.address().endsWith(KIT));
     assertThat(device.text(".kit")).contains("brass lever", "pear lever");
     WebElement before = device.all("main details").get(1);

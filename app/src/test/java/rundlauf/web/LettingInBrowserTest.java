@@ -72,7 +72,7 @@ class LettingInBrowserTest {
   void aPhoneIsLetInAndShutOut() throws Exception {
     browser.go(here("/devices"));
     looksRight("devices");
-    browser.find("form[action='/devices/code'] button").click();
+    browser.press("form[action='/devices/code'] button");
     browser.await("the code", () -> !browser.all(".code").isEmpty());
     String code = browser.text(".code");
     looksRight("devices-code");
@@ -86,16 +86,16 @@ class LettingInBrowserTest {
     browser.await("the refusal", () -> browser.text("#refusal").contains("not the code"));
     looksRight("let-in-refused");
     browser.go(outside("/let-in?code=" + code.replace(" ", "")));
-    browser.find("form.letting button").click();
+    browser.press("form.letting button");
     browser.await("the bench", () -> browser.address().endsWith("/bench/1"));
     assertThat(browser.text("h1")).contains("luthier");
     assertThat(browser.all(".head a[href='/devices']")).isEmpty();
 
     browser.go(here("/bench/1"));
-    browser.find(".head a[href='/devices']").click();
+    browser.press(".head a[href='/devices']");
     browser.await("the device", () -> browser.text(".devices li").contains("Chrome on Linux"));
     looksRight("devices-inside");
-    browser.find("#out-1").click();
+    browser.press("#out-1");
     browser.await("nobody", () -> browser.all(".devices li").isEmpty());
     browser.go(outside("/bench/1"));
     assertThat(browser.address()).endsWith("/let-in");
@@ -104,7 +104,7 @@ class LettingInBrowserTest {
   @Test
   void theBenchsScreenShowsByItselfThatTheDeviceIsIn() {
     browser.go(here("/devices"));
-    browser.find("form[action='/devices/code'] button").click();
+    browser.press("form[action='/devices/code'] button");
     browser.await("the code", () -> !browser.all(".code").isEmpty());
     assertThat(workbook.typed(browser.text(".code")).status()).isEqualTo(303);
     browser.await("the device", () -> browser.all(".devices li").size() == 1);

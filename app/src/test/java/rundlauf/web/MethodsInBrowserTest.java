@@ -65,7 +65,7 @@ class MethodsInBrowserTest {
   void aLinkLeadsFromPageToPage() {
     device.sized(Device.PHONE, false);
     workbook.go("/method");
-    device.find("a[href='/method/runout']").click();
+    device.press("a[href='/method/runout']");
     device.await("the page of runout", () -> device.text("h1").equals("Runout"));
     assertThat(device.all("math")).isNotEmpty();
   }

@@ -24,7 +24,7 @@ final class OpenSheet {
   /** Fills in the form that begins a trial, and opens the trial's sheet. */
   static OpenSheet begin(Device device, Map<String, String> fields) {
     fields.forEach(device::fill);
-    device.find("form.start button").click();
+    device.press("form.start button");
     device.await("the sheet", () -> device.address().endsWith("/sheet"));
     return on(device);
   }

@@ -75,14 +75,14 @@ class PagesInBrowserTest {
     assertThat(device.all("details.level-4[open]")).hasSize(1);
     assertThat(device.all("details.level-4[open] .plot:not(:has(canvas))")).isEmpty();
     assertThat(device.all("details.level-4:not([open]) canvas")).isEmpty();
-    device.find("details.level-4:not([open]) summary").click();
+    device.press("details.level-4:not([open]) summary");
     device.await("its charts", () -> device.all("details.level-4[open] canvas").size() == 4);
   }
 
   @Test
   void everyFigureLeadsToItsOwnPage() {
     workbook.read("/bench/1/trial/9");
-    device.find("a[href$='path=axis.tip.tir']").click();
+    device.press("a[href$='path=axis.tip.tir']");
     device.await("its page", () -> device.address().endsWith(FIGURE));
     assertThat(device.text("h1")).startsWith("TIR at the tip");
   }

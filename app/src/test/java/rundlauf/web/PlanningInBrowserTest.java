@@ -19,12 +19,12 @@ class PlanningInBrowserTest {
       device.await("progress", () -> device.text("main").contains("of 48 pairs of job and setup"));
       assertThat(device.accessibilityFaults()).isEmpty();
       assertThat(device.fits()).isTrue();
-      device.find("button[hx-post]").click();
+      device.press("button[hx-post]");
       device.await("its end", () -> device.text("main").contains("Stopped before every job"));
       assertThat(device.accessibilityFaults()).isEmpty();
-      device.find(".remarks a").click();
+      device.press(".remarks a");
       device.await("another run", () -> device.text("main").contains("pairs of job and setup"));
-      device.find("button[hx-post]").click();
+      device.press("button[hx-post]");
       device.await("its end", () -> device.text("main").contains("Stopped before every job"));
       assertThat(device.console()).isEmpty();
       assertThat(workbook.faults()).isEmpty();

@@ -27,6 +27,9 @@ import rundlauf.Ran;
 class SheetInBrowserTest {
   private static final String BENCH = "The inlay corner of a luthier's workshop (invented)";
 
+  private static final String FOCUSED =
+      "return document.activeElement.closest('figure, [id]')?.id ?? ''";
+
   @TempDir Path folder;
   private OpenWorkbook workbook;
   private Device phone;
@@ -186,6 +189,35 @@ class SheetInBrowserTest {
   }
 
   @Test
+  void whatAnotherDeviceReadsLeavesTheFocusAndWhatIsUnfolded() {
+    OpenSheet sheet = runout(1);
+    sheet.read("1");
+    sheet.read("3");
+    sheet.settled(2);
+    phone.await("the drawing", () -> !phone.all("#chart-begun canvas").isEmpty());
+    phone.press("#chart-begun summary");
+    phone.ask("document.querySelector('#advice').firstElementChild.here = true; return 1");
+    try (Device desk = Device.open(folder.resolve("desk"))) {
+      desk.go(sheet.trial() + "/sheet");
+      OpenSheet other = OpenSheet.on(desk);
+      other.read("4");
+      sheet.settled(3);
+      assertThat(phone.ask(FOCUSED)).isEqualTo("chart-begun");
+      phone.ask("document.querySelectorAll('[data-strike]')[1].focus(); return 1");
+      Object row = phone.ask("return document.activeElement.dataset.strike");
+      other.read("2");
+      sheet.settled(4);
+      assertThat(phone.ask("return document.activeElement.dataset.strike")).isEqualTo(row);
+    }
+    assertThat(phone.ask("return document.querySelector('#chart-begun details').open"))
+        .isEqualTo(true);
+    // a screen reader hears it once
+    assertThat(
+            phone.ask("return document.querySelector('#advice').firstElementChild.here === true"))
+        .isEqualTo(true);
+  }
+
+  @Test
   void whatCannotBeReadIsRefusedAtTheFieldAndStandsThereStill() {
     OpenSheet sheet = runout(1);
     phone.enter("1.55");
@@ -209,9 +241,9 @@ class SheetInBrowserTest {
     sheet.read("1");
     sheet.read("20");
     sheet.settled(2);
-    phone.find("#undo").click();
-    phone.find("[data-reason='misread']").click();
-    phone.find("#strike-form button.first").click();
+    phone.press("#undo");
+    phone.press("[data-reason='misread']");
+    phone.press("#strike-form button.first");
     phone.await("the strike", () -> phone.all("#kept li.struck").size() == 1);
     assertThat(phone.text("#kept li.struck")).contains("20").contains("struck out: misread");
     phone.await("the step again", () -> sheet.prompt().equals("Turn to 45°"));
@@ -246,7 +278,7 @@ class SheetInBrowserTest {
   void theKeypadTypesAsTheKeyboardDoes() {
     OpenSheet sheet = runout(1);
     for (String key : List.of("1", "2", "back", "sign", ".", "0")) {
-      phone.find("[data-key='" + key + "']").click();
+      phone.press("[data-key='" + key + "']");
     }
     assertThat(phone.ask("return document.activeElement.value")).isEqualTo("-1.0");
     sheet.read("");

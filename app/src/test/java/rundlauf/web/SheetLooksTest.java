@@ -79,7 +79,7 @@ class SheetLooksTest {
     }
     sheet.settled(9);
     device.await("the plot", () -> device.all("#so-far canvas").size() == 1);
-    device.find("#undo").click();
+    device.press("#undo");
     assertThat(device.accessibilityFaults()).isEmpty();
     device.type(Keys.ESCAPE);
     for (int width : new int[] {Device.PHONE, Device.DESK, Device.ZOOMED}) {
