@@ -2,12 +2,7 @@ package rundlauf.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +18,6 @@ import rundlauf.render.workbook.KitForm;
 
 /** The forms of a bench's equipment have the fields and the words of its schema, and no others. */
 class KitFieldsTest {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   static List<String> sections() {
     return KitForm.names();
   }
@@ -57,10 +50,8 @@ class KitFieldsTest {
 
   /** The schema's fields by path, with the words that each takes; none: any text of its kind. */
   private static Map<String, Set<String>> known(String section) throws IOException {
-    Path file = Schemas.FOLDER.resolve("bench.json");
-    JsonNode items = JSON.readTree(file.toFile()).at("/properties/" + section + "/items");
-    Map<String, Set<String>> known = new LinkedHashMap<>();
-    add("", file, items, known);
+    Map<String, Set<String>> known =
+        SchemaFields.of("bench.json", "/properties/" + section + "/items");
     // A material of one's own has a section; a job names it.
     known.keySet().removeIf(p -> section.equals("jobs") && p.startsWith("material") && !named(p));
     return known;
@@ -68,44 +59,5 @@ class KitFieldsTest {
 
   private static boolean named(String path) {
     return path.equals("material.name");
-  }
-
-  private static void add(String path, Path file, JsonNode at, Map<String, Set<String>> known)
-      throws IOException {
-    if (at.has("$ref")) {
-      String[] ref = at.get("$ref").asText().split("#", 2);
-      Path there = ref[0].isEmpty() ? file : file.resolveSibling(ref[0]);
-      if (there.endsWith("quantities.json")) {
-        known.putIfAbsent(path, new LinkedHashSet<>());
-      } else {
-        add(path, there, JSON.readTree(there.toFile()).at(ref[1]), known);
-      }
-    }
-    for (String word : List.of("enum", "const")) {
-      at.path(word).forEach(e -> words(known, path).add(e.asText()));
-    }
-    if (at.path("const").isTextual()) {
-      words(known, path).add(at.get("const").asText());
-    }
-    for (String of : List.of("oneOf", "anyOf", "allOf")) {
-      for (JsonNode one : at.path(of)) {
-        add(path, file, one, known);
-      }
-    }
-    for (Map.Entry<String, JsonNode> field : fields(at.path("properties"))) {
-      add(
-          path.isEmpty() ? field.getKey() : path + "." + field.getKey(),
-          file,
-          field.getValue(),
-          known);
-    }
-  }
-
-  private static Set<String> words(Map<String, Set<String>> known, String path) {
-    return known.computeIfAbsent(path, p -> new LinkedHashSet<>());
-  }
-
-  private static Collection<Map.Entry<String, JsonNode>> fields(JsonNode properties) {
-    return properties.properties();
   }
 }

@@ -28,6 +28,8 @@ import rundlauf.quantity.Refused;
 import rundlauf.readings.Unfinished;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.runout.Runout;
+import rundlauf.reduce.sideload.Shares;
+import rundlauf.reduce.sideload.SideLoad;
 
 /** A trial that is taken as its sheet says is a trial that can be reduced. */
 class GuideFollowedTest {
@@ -36,6 +38,7 @@ class GuideFollowedTest {
   private static final int MOST_STEPS = 400;
 
   private static final String DIAL = "setup: Heron 3 mm\nindicator: plunger dial\n";
+  private static final String BODIES = "side-load, from body to body";
   private static final Map<String, String> HEADS = heads();
 
   private static Map<String, String> heads() {
@@ -58,6 +61,16 @@ class GuideFollowedTest {
             + DIAL
             + "contact: 10 mm\nintended: {loads: [0 N, 10 N, 20 N], directions: [0 deg, 120 deg,"
             + " 240 deg], repeats: 2}\n");
+    heads.put(
+        BODIES,
+        "trial: side-load\n"
+            + load
+            + "contact: 10 mm\nbody: {diameter: 3 mm, modulus: 580 GPa}\n"
+            + "intended: {counts: [0, 2, 4], places: [shank 10 mm, shank 20 mm,"
+            + " nut -1 mm, nut -12 mm, housing -20 mm]}\n");
+    heads.put(
+        "side-load, distances",
+        "trial: side-load\n" + load + "intended: {counts: [0, 2], contacts: [10 mm, 25 mm]}\n");
     heads.put("axial", "trial: axial\n" + load);
     heads.put(
         "growth",
@@ -84,6 +97,15 @@ class GuideFollowedTest {
     taken.follow();
     assertThat(taken.guidance().done()).isEqualTo(taken.guidance().intended()).isPositive();
     assertThat(taken.reduce().figures()).isNotNull();
+  }
+
+  @Test
+  void aDialThatGoesFromBodyToBodyTellsTheirJoints() {
+    Taken taken = new Taken(head(BODIES), 5);
+    taken.follow();
+    assertThat(((SideLoad) taken.reduce()).compliances().shares().entries())
+        .extracting(Shares.Share::joint)
+        .contains("collet");
   }
 
   /** Rows off the plan and strikes lead nowhere else, and the guide comes to an end. */

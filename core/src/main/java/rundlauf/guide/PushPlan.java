@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rundlauf.bench.Entry;
 import rundlauf.bench.RowColumns;
@@ -18,8 +19,12 @@ import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 import rundlauf.readings.AxialReader;
 import rundlauf.readings.Intended;
+import rundlauf.readings.TouchedBody;
 
-/** A trial that pushes: direction by direction, the load rising and falling again. */
+/**
+ * A trial that pushes: direction by direction, the load rising and falling again. A side load may
+ * be taken at several distances, and with the dial on several bodies.
+ */
 final class PushPlan {
   /** Our choice, because three loads tell bending from play and one does not. */
   private static final List<Integer> COUNTS = List.of(0, 1, 2, 3);
@@ -30,10 +35,14 @@ final class PushPlan {
   /** A load that the plan asks for: a column, the cell's text, and how it is said. */
   private record Load(String column, String text, Arg said, boolean none) {}
 
+  /** Where the load pushes and what the dial touches, as far as either was meant. */
+  private record Standing(Optional<Quantity> contact, Optional<TouchedBody> touched) {}
+
   private final Intended intended;
   private final Asked reading;
   private final boolean side;
   private final String reference;
+  private final TypedRows typed;
   private final List<Step> steps = new ArrayList<>();
 
   private PushPlan(Intended intended, TypedRows typed, boolean side, String reference) {
@@ -41,32 +50,54 @@ final class PushPlan {
     this.reading = Readings.asked(intended, typed);
     this.side = side;
     this.reference = reference;
+    this.typed = typed;
   }
 
   static Plan side(Intended intended, TypedRows typed, String reference) {
-    return new PushPlan(intended, typed, true, reference).plan(typed);
+    return new PushPlan(intended, typed, true, reference).plan();
   }
 
   static Plan axial(Intended intended, TypedRows typed) {
-    return new PushPlan(intended, typed, false, "").plan(typed);
+    return new PushPlan(intended, typed, false, "").plan();
   }
 
-  private Plan plan(TypedRows typed) {
+  private Plan plan() {
     List<String> asked = intended.directions();
     List<String> directions = asked.isEmpty() ? (side ? SIDES : AxialReader.DIRECTIONS) : asked;
-    for (int i = 0; i < intended.repeats().orElse(1); i++) {
-      directions.forEach(this::loop);
+    for (Standing standing : standings()) {
+      for (int i = 0; i < intended.repeats().orElse(1); i++) {
+        for (String direction : directions) {
+          boolean moved = i == 0 && direction.equals(directions.get(0));
+          loop(standing, direction, moved);
+        }
+      }
     }
-    return new Plan(steps, more(typed));
+    return new Plan(steps, more());
   }
 
-  private void loop(String direction) {
+  /** The dial goes from body to body at one load before that is moved. */
+  private List<Standing> standings() {
+    List<Standing> all = new ArrayList<>();
+    for (Optional<Quantity> contact : eachOrNone(intended.contacts())) {
+      for (Optional<TouchedBody> touched : eachOrNone(intended.places())) {
+        all.add(new Standing(contact, touched));
+      }
+    }
+    return side ? all : List.of(new Standing(Optional.empty(), Optional.empty()));
+  }
+
+  private static <T> List<Optional<T>> eachOrNone(List<T> meant) {
+    return meant.isEmpty() ? List.of(Optional.empty()) : meant.stream().map(Optional::of).toList();
+  }
+
+  private void loop(Standing standing, String direction, boolean moved) {
     List<Load> loads = loads();
     for (int i = 0; i < loads.size(); i++) {
-      add(direction, loads.get(i), "up", i == 0 ? rest(direction) : on(loads.get(i)));
+      Saying prompt = i == 0 ? rest(standing, direction, moved) : on(loads.get(i));
+      add(standing, direction, loads.get(i), "up", prompt);
     }
     for (int i = loads.size() - 2; i >= 0; i--) {
-      add(direction, loads.get(i), "down", off(loads.get(i)));
+      add(standing, direction, loads.get(i), "down", off(loads.get(i)));
     }
   }
 
@@ -91,10 +122,28 @@ final class PushPlan {
     return new Load("load_N", text, Arg.of(newtons, Unit.NEWTON), newtons == 0);
   }
 
-  private Saying rest(String direction) {
-    return side
-        ? Saying.of("guide-push-rest", "", Arg.number(Unit.DEGREE.fromSi(angle(direction))))
-        : Saying.of("guide-axial-rest-" + direction, "");
+  private Saying rest(Standing standing, String direction, boolean moved) {
+    if (!side) {
+      return Saying.of("guide-axial-rest-" + direction, "");
+    }
+    Arg along = Arg.number(Unit.DEGREE.fromSi(angle(direction)));
+    String code = "guide-push-rest" + (moved ? suffix(standing) : "");
+    List<Arg> args = new ArrayList<>(List.of(along));
+    if (moved) {
+      standing.touched().ifPresent(t -> args.addAll(said(t)));
+      standing.contact().ifPresent(at -> args.add(Arg.of(at.si(), Unit.MILLIMETRE)));
+    }
+    return Saying.of(code, "", args.toArray(Arg[]::new));
+  }
+
+  private static String suffix(Standing standing) {
+    return (standing.touched().isPresent() ? "-dial" : "")
+        + (standing.contact().isPresent() ? "-load" : "");
+  }
+
+  private static List<Arg> said(TouchedBody touched) {
+    Arg side = Arg.term(touched.at() < 0 ? "behind" : "in-front");
+    return List.of(Arg.of(touched.body()), Arg.of(Math.abs(touched.at()), Unit.MILLIMETRE), side);
   }
 
   private static Saying on(Load load) {
@@ -110,8 +159,11 @@ final class PushPlan {
     return Saying.of(code, "", load.said());
   }
 
-  private void add(String direction, Load load, String branch, Saying prompt) {
+  private void add(Standing standing, String direction, Load load, String branch, Saying prompt) {
     List<Given> given = new ArrayList<>();
+    standing.contact().ifPresent(at -> given.add(typed.length("contact", at.si())));
+    standing.touched().ifPresent(t -> given.add(typed.length("at", t.at())));
+    standing.touched().ifPresent(t -> given.add(new Given("place", t.body())));
     given.add(new Given(load.column(), load.text()));
     given.add(
         side ? new Given("direction_deg", degrees(direction)) : new Given("direction", direction));
@@ -119,12 +171,14 @@ final class PushPlan {
       given.add(new Given("place", "nut"));
     }
     given.add(new Given("branch", branch));
-    steps.add(new Step(prompt, given, List.of(reading), scene(direction, load.text())));
+    Scene scene = scene(standing, direction, load.text());
+    steps.add(new Step(prompt, given, List.of(reading), scene));
   }
 
-  private Scene scene(String direction, String load) {
+  private Scene scene(Standing standing, String direction, String load) {
+    String body = standing.touched().map(TouchedBody::body).orElse("shank");
     return side
-        ? new Scene.SideLoad(angle(direction), "shank", load, reference)
+        ? new Scene.SideLoad(angle(direction), body, load, reference)
         : new Scene.Axial(direction, load);
   }
 
@@ -138,7 +192,7 @@ final class PushPlan {
   }
 
   /** The last row once more. */
-  private Step more(TypedRows typed) {
+  private Step more() {
     Map<String, String> last = new LinkedHashMap<>(typed.last().orElse(Map.of()));
     List<Given> given = new ArrayList<>();
     last.forEach(

@@ -24,11 +24,11 @@ final class RunoutPlan {
   private static final String CLAMPING = "clamping";
   private static final String COLLET = "collet_deg";
   private static final String SHANK = "shank_deg";
+  private static final String STATION = "station";
 
   private final Intended intended;
   private final Asked reading;
-  private final String station;
-  private final Unit stationUnit;
+  private final TypedRows typed;
   private final int positions;
   private final int clampings;
 
@@ -40,9 +40,7 @@ final class RunoutPlan {
   private RunoutPlan(Intended intended, TypedRows typed) {
     this.intended = intended;
     this.reading = Readings.asked(intended, typed);
-    this.station = typed.column("station").orElse("station_mm");
-    String symbol = station.substring(station.indexOf('_') + 1);
-    this.stationUnit = Unit.ofSymbol(symbol).orElse(Unit.MILLIMETRE);
+    this.typed = typed;
     this.positions = intended.positions().orElse(POSITIONS);
     this.clampings =
         Math.max(
@@ -50,7 +48,7 @@ final class RunoutPlan {
             Math.max(intended.collet().size(), intended.shank().size()));
     Map<String, String> last = typed.last().orElse(Map.of());
     this.where =
-        Stream.of(CLAMPING, COLLET, SHANK, station)
+        Stream.of(CLAMPING, COLLET, SHANK, typed.column(STATION).orElse(STATION))
             .filter(last::containsKey)
             .map(column -> new Given(column, last.getOrDefault(column, "")))
             .toList();
@@ -85,21 +83,36 @@ final class RunoutPlan {
     if (first && clamping > 1) {
       return clampAnew(clamping);
     }
-    if (at.isPresent()) {
-      Arg where = Arg.of(at.get().si(), Unit.MILLIMETRE);
-      return Saying.of(first ? "guide-runout-begin-at" : "guide-runout-move", "", where);
+    if (!first) {
+      return Saying.of("guide-runout-move", "", where(at));
     }
-    return Saying.of("guide-runout-begin", "");
+    String code = "guide-runout-begin" + (at.isPresent() ? "-at" : "");
+    return isClocked(clamping)
+        ? Saying.of(code + "-turned", "", where(at), collet(clamping), shank(clamping))
+        : Saying.of(code, "", where(at));
+  }
+
+  private static Arg where(Optional<Quantity> at) {
+    return Arg.of(at.map(Quantity::si).orElse(0.0), Unit.MILLIMETRE);
   }
 
   private Saying clampAnew(int clamping) {
     Arg number = Arg.of(clamping);
-    Optional<Quantity> collet = of(intended.collet(), clamping);
-    Optional<Quantity> shank = of(intended.shank(), clamping);
-    if (collet.isEmpty() && shank.isEmpty()) {
-      return Saying.of("guide-runout-clamp", "", number);
-    }
-    return Saying.of("guide-runout-clamp-turned", "", number, angle(collet), angle(shank));
+    return isClocked(clamping)
+        ? Saying.of("guide-runout-clamp-turned", "", number, collet(clamping), shank(clamping))
+        : Saying.of("guide-runout-clamp", "", number);
+  }
+
+  private boolean isClocked(int clamping) {
+    return clamping <= Math.max(intended.collet().size(), intended.shank().size());
+  }
+
+  private Arg collet(int clamping) {
+    return angle(of(intended.collet(), clamping));
+  }
+
+  private Arg shank(int clamping) {
+    return angle(of(intended.shank(), clamping));
   }
 
   private static Arg angle(Optional<Quantity> clock) {
@@ -125,7 +138,7 @@ final class RunoutPlan {
     }
     of(intended.collet(), clamping).ifPresent(c -> given.add(degrees(COLLET, c.si())));
     of(intended.shank(), clamping).ifPresent(c -> given.add(degrees(SHANK, c.si())));
-    at.ifPresent(s -> given.add(new Given(station, Format.number(stationUnit.fromSi(s.si())))));
+    at.ifPresent(s -> given.add(typed.length(STATION, s.si())));
     where.stream().filter(w -> given.stream().noneMatch(w::isAlike)).forEach(given::add);
     given.add(degrees(ANGLE, angle));
     OptionalDouble height =

@@ -10,6 +10,8 @@ import rundlauf.bench.EntryTexts;
 import rundlauf.bench.RowColumns;
 import rundlauf.bench.Table;
 import rundlauf.bench.Trial;
+import rundlauf.quantity.Format;
+import rundlauf.quantity.Unit;
 
 /**
  * The rows of a trial that are not struck out, as they were typed; an inspection may have them as
@@ -54,6 +56,18 @@ record TypedRows(List<String> columns, List<Map<String, String>> rows) {
   /** The column of this table whose name begins so, such as {@code reading_um}. */
   Optional<String> column(String name) {
     return columns.stream().filter(c -> c.equals(name) || c.startsWith(name + "_")).findFirst();
+  }
+
+  /**
+   * A length in the unit of its column in this table; in millimetres where it has none.
+   *
+   * @param name of the column without its unit
+   */
+  Given length(String name, double metres) {
+    String column = column(name).orElse(name + "_mm");
+    String symbol = column.substring(column.indexOf('_') + 1);
+    Unit unit = Unit.ofSymbol(symbol).orElse(Unit.MILLIMETRE);
+    return new Given(column, Format.number(unit.fromSi(metres)));
   }
 
   /** Whether two cells say the same: as numbers where both are, else word for word. */

@@ -24,6 +24,8 @@ import rundlauf.quantity.Refused;
  * @param shank likewise
  * @param counts of masses hung on, rising
  * @param loads in place of counts
+ * @param contacts where the load pushes, one after the other, from the nut's face
+ * @param places that the dial touches, one after the other
  * @param directions of the push: angles of a side load, {@code push} and {@code pull} of an axial
  * @param repeats how often all of it is taken
  * @param settings of the speed, as the control shows them
@@ -39,6 +41,8 @@ public record Intended(
     List<Quantity> shank,
     List<Integer> counts,
     List<Quantity> loads,
+    List<Quantity> contacts,
+    List<TouchedBody> places,
     List<String> directions,
     Optional<Integer> repeats,
     List<String> settings,
@@ -55,6 +59,8 @@ public record Intended(
     shank = List.copyOf(shank);
     counts = List.copyOf(counts);
     loads = List.copyOf(loads);
+    contacts = List.copyOf(contacts);
+    places = List.copyOf(places);
     directions = List.copyOf(directions);
     settings = List.copyOf(settings);
   }
@@ -91,6 +97,8 @@ public record Intended(
         "shank",
         "counts",
         "loads",
+        "contacts",
+        "places",
         "directions",
         "repeats",
         "settings",
@@ -108,6 +116,8 @@ public record Intended(
         quantities(s, "shank", Dimension.ANGLE, Bound.ANY),
         counts(s),
         quantities(s, "loads", Dimension.FORCE, Bound.NOT_NEGATIVE),
+        quantities(s, "contacts", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+        IntendedWords.places(s),
         IntendedWords.directions(s, kind),
         count(s, "repeats", 1),
         IntendedWords.settings(s),

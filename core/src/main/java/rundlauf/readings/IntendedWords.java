@@ -12,7 +12,7 @@ import rundlauf.quantity.QuantityText;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Unit;
 
-/** What was intended in words or in units of the machine's own: directions and settings. */
+/** What was intended in words or in units of the machine's own: directions, settings, bodies. */
 final class IntendedWords {
   private IntendedWords() {}
 
@@ -48,6 +48,17 @@ final class IntendedWords {
       settings.add(text);
     }
     return settings;
+  }
+
+  /** Bodies with their distances, each told from those before it. */
+  static List<TouchedBody> places(Section s) {
+    List<TouchedBody> places = new ArrayList<>();
+    for (Entry.Scalar typed : typed(s, "places")) {
+      TouchedBody touched = TouchedBody.of(typed);
+      places.forEach(other -> touched.refuseBeside(other, typed.place()));
+      places.add(touched);
+    }
+    return places;
   }
 
   private static void refuseNegative(Entry.Scalar typed, String number) {

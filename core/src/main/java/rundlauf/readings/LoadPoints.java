@@ -9,13 +9,9 @@ import rundlauf.bench.Entry;
 import rundlauf.bench.Table;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Refused;
-import rundlauf.quantity.Unit;
 
 /** Reads the rows of a trial that pushes the nose, in the order taken. */
 final class LoadPoints {
-  private static final List<String> PLACES =
-      List.of("shank", "nut", "housing", "mount", "carriage", "table");
-
   private final Columns columns;
   private final DialReader dial;
   private final Pushing pushing;
@@ -44,10 +40,10 @@ final class LoadPoints {
 
   private void add(Table.Row row, double defaultDial) {
     Entry.Scalar typed = columns.typed(row, "reading");
-    String place = columns.word(row, "place", PLACES).orElse("shank");
+    String place = columns.word(row, "place", TouchedBody.BODIES).orElse("shank");
     Optional<Double> at = columns.siIfGiven(row, "at");
     double along = pushing.dial(row).orElse(defaultDial);
-    at.ifPresent(x -> refuseMisplaced(row, place, x));
+    at.ifPresent(x -> refuseMisplaced(row, new TouchedBody(place, x)));
     Pushing.Push push = pushing.push(row);
     Optional<Double> contact = contact(row, push.load());
     points.add(
@@ -74,26 +70,10 @@ final class LoadPoints {
         : points.get(points.size() - 1).contact();
   }
 
-  private void refuseMisplaced(Table.Row row, String place, double at) {
-    if (place.equals("nut") && at > 0) {
-      throw Refused.at(row.place(), "nut-ahead-of-face", Arg.of(at, Unit.MILLIMETRE));
-    }
-    if (place.equals("shank") && at < 0) {
-      throw Refused.at(row.place(), "shank-behind-face", Arg.of(-at, Unit.MILLIMETRE));
-    }
-    refuseTwoBodies(row, place, at);
-  }
-
-  /** One distance lies on one body; at the nut's face two of them meet. */
-  private void refuseTwoBodies(Table.Row row, String place, double at) {
-    if (at == 0) {
-      return;
-    }
+  private void refuseMisplaced(Table.Row row, TouchedBody touched) {
+    touched.refuseMisplaced(row.place());
     for (LoadReadings.Point p : points) {
-      if (p.at().filter(x -> x == at).isPresent() && !p.place().equals(place)) {
-        Arg where = Arg.of(at, Unit.MILLIMETRE);
-        throw Refused.at(row.place(), "two-bodies-at", Arg.of(p.place()), Arg.of(place), where);
-      }
+      p.at().ifPresent(x -> touched.refuseBeside(new TouchedBody(p.place(), x), row.place()));
     }
   }
 

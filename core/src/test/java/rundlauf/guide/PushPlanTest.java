@@ -1,6 +1,7 @@
 package rundlauf.guide;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static rundlauf.bench.Typed.fields;
 import static rundlauf.bench.Typed.items;
 import static rundlauf.bench.Typed.text;
@@ -10,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rundlauf.bench.Entry;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Unit;
 
 /** The steps of trials that push. */
 class PushPlanTest {
@@ -69,6 +72,67 @@ class PushPlanTest {
             "guide-push-off-all");
     assertThat(Followed.given(following("side-load", "counts", list("2", "1")).all(), "count"))
         .startsWith("0", "1", "2", "1", "0");
+  }
+
+  @Test
+  void goesFromBodyToBodyAndThenToTheNextDistance() {
+    Object[] meant = {
+      "counts", list("0", "1"),
+      "directions", list("0 deg"),
+      "contacts", list("10 mm", "25 mm"),
+      "places", list("shank 12 mm", "Nut  -1 mm")
+    };
+    List<Step> steps = following("side-load", meant).all();
+    assertThat(Followed.given(steps, "contact_mm"))
+        .containsExactly("10", "10", "10", "10", "10", "10", "25", "25", "25", "25", "25", "25");
+    assertThat(Followed.given(steps, "at_mm").subList(0, 6))
+        .containsExactly("12", "12", "12", "-1", "-1", "-1");
+    assertThat(Followed.given(steps, "place").subList(2, 5)).containsExactly("shank", "nut", "nut");
+    assertThat(Followed.prompts(steps).subList(2, 5))
+        .containsExactly("guide-push-off-all", "guide-push-rest-dial-load", "guide-push-on");
+    assertThat(steps.get(3).prompt().args())
+        .containsExactly(
+            Arg.number(0),
+            Arg.of("nut"),
+            Arg.of(0.001, Unit.MILLIMETRE),
+            Arg.term("behind"),
+            Arg.of(0.01, Unit.MILLIMETRE));
+    assertThat(((Scene.SideLoad) steps.get(3).scene()).place()).isEqualTo("nut");
+  }
+
+  @Test
+  void saysWhereToOnlyWhenSomethingIsMoved() {
+    List<Step> steps =
+        following("side-load", "counts", list("1"), "places", list("nut -1 mm"), "repeats", "2")
+            .all();
+    assertThat(Followed.prompts(steps))
+        .filteredOn(code -> code.contains("rest"))
+        .containsExactly(
+            "guide-push-rest-dial", "guide-push-rest", "guide-push-rest", "guide-push-rest");
+    assertThat(Followed.prompts(following("side-load", "contacts", list("5 mm")).all()))
+        .startsWith("guide-push-rest-load");
+    assertThat(Followed.prompts(following("axial", "contacts", list("5 mm")).all()))
+        .startsWith("guide-axial-rest-push");
+  }
+
+  @Test
+  void aBodyThatCannotBeTouchedThereIsRefused() {
+    Map<String, String> refused =
+        Map.of(
+            "nut 1 mm", "nut-ahead-of-face",
+            "shank -1 mm", "shank-behind-face",
+            "nut", "intended-place",
+            "chuck 3 mm", "intended-place",
+            "nut three", "number-not-read",
+            "nut 3 N", "unit-of-another-kind");
+    refused.forEach(
+        (text, code) ->
+            assertThatThrownBy(() -> following("side-load", "places", list(text)).all())
+                .as(text)
+                .hasMessageStartingWith(code));
+    assertThatThrownBy(
+            () -> following("side-load", "places", list("housing -9 mm", "nut -9 mm")).all())
+        .hasMessageStartingWith("two-bodies-at");
   }
 
   @Test

@@ -69,13 +69,20 @@ public final class TrialForm {
     form.free("conditions.warm-up");
     form.free("conditions.temperature");
     form.free("conditions.pin");
-    if (kind == TrialKind.RUNOUT) {
-      form.choice("conditions.turned-by", List.of("hand", "running"));
-    }
-    if (kind == TrialKind.SIDE_LOAD || kind == TrialKind.AXIAL) {
-      form.choice("reference", BODIES);
-      form.choice("reaction", BODIES);
-      form.choice("conditions.rotor", List.of("free", "locked"));
+    switch (kind) {
+      case RUNOUT -> {
+        form.choice("conditions.turned-by", List.of("hand", "running"));
+        form.free("angle-limit");
+      }
+      case SIDE_LOAD, AXIAL -> {
+        form.choice("reference", BODIES);
+        form.choice("reaction", BODIES);
+        form.choice("conditions.rotor", List.of("free", "locked"));
+        form.free("stand.load");
+        form.free("stand.moved");
+      }
+      case GROWTH -> form.choice("reference", BODIES);
+      case SPEED, INSPECTION -> {}
     }
     form.free("notes");
     return form.fields;
@@ -88,11 +95,13 @@ public final class TrialForm {
     free("intended.positions");
     free("intended.stations[]");
     free("intended.clampings");
+    free("intended.collet[]");
+    free("intended.shank[]");
   }
 
   private void pushed(Bench bench, boolean side) {
     dial(bench);
-    needed("load", bench.rigs().stream().map(r -> r.name().orElse("")).toList());
+    choice("load", bench.rigs().stream().map(r -> r.name().orElse("")).toList());
     if (side) {
       needed("contact", List.of());
       free("body.diameter");
@@ -100,8 +109,12 @@ public final class TrialForm {
     }
     choice("reference", BODIES);
     free("intended.counts[]");
+    free("intended.loads[]");
+    free("intended.repeats");
     if (side) {
       free("intended.directions[]");
+      free("intended.places[]");
+      free("intended.contacts[]");
     }
   }
 
