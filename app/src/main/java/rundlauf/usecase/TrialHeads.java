@@ -4,12 +4,19 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rundlauf.guide.Step;
 import rundlauf.quantity.Place;
+import rundlauf.quantity.Refused;
+import rundlauf.quantity.Saying;
+import rundlauf.readings.Unfinished;
 import rundlauf.report.Outcome;
 
 /** Looks whether what a trial says of itself, without its readings, can be read. */
 final class TrialHeads {
+  /** What the rows are refused for and only the document can mend. */
+  private static final Set<String> OF_THE_RIG = Set.of("count-without-mass", "load-said-twice");
+
   private final KeptResults results;
 
   TrialHeads(KeptResults results) {
@@ -20,8 +27,14 @@ final class TrialHeads {
   void look(BenchContents texts, TrialName trial) {
     if (results.outcome(texts, trial) instanceof Outcome.Unusable unusable) {
       Place place = unusable.refused().place();
-      boolean ofDocument = place.file().equals(StoredBench.path(trial.trial()));
-      if (ofDocument && !place.field().equals("readings")) {
+      Saying saying = unusable.refused().saying();
+      Place document = Place.of(StoredBench.path(trial.trial()));
+      if (OF_THE_RIG.contains(saying.code())) {
+        throw new Refused(saying, document.field("load"));
+      }
+      boolean ofDocument =
+          place.file().equals(document.file()) && !place.field().equals("readings");
+      if (ofDocument && !Unfinished.is(unusable.refused())) {
         throw unusable.refused();
       }
     }

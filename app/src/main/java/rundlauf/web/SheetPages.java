@@ -7,8 +7,10 @@ import io.javalin.http.sse.SseClient;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
+import rundlauf.render.Sentences;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
 import rundlauf.render.workbook.SheetDocument;
@@ -51,6 +53,11 @@ final class SheetPages implements Group {
   }
 
   private void page(Context ctx) {
+    give(ctx, Map.of(), Optional.empty());
+  }
+
+  /** The sheet, with what was typed of its conditions where that was refused. */
+  private void give(Context ctx, Map<String, String> typed, Optional<Sentences.Refusal> refusal) {
     Shelf.Placed placed = placed(ctx);
     SheetState state = cases.showSheet().show(placed.name());
     Wording words = TrialLinks.words(cases.shelf(), placed);
@@ -61,6 +68,7 @@ final class SheetPages implements Group {
     Map<String, Object> given = new LinkedHashMap<>();
     given.put("shell", shell);
     given.put("page", SheetViews.page(placed, state, words));
+    given.putAll(Forms.shown(SheetViews.conditions(state, typed), refusal));
     ctx.html(Pages.of("sheet", given));
   }
 
@@ -119,8 +127,14 @@ final class SheetPages implements Group {
 
   private void say(Context ctx) {
     Shelf.Placed placed = placed(ctx);
-    cases.sayConditions().say(placed.name(), Forms.given(ctx));
-    back(ctx, placed);
+    Map<String, String> typed = Forms.given(ctx);
+    Forms.take(
+        ctx,
+        () -> {
+          cases.sayConditions().say(placed.name(), typed);
+          back(ctx, placed);
+        },
+        refused -> give(ctx, typed, Optional.of(Sentences.refusal(refused))));
   }
 
   private void attach(Context ctx) {

@@ -2,13 +2,16 @@ package rundlauf.web;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rundlauf.bench.EntryTexts;
 import rundlauf.bench.RowColumns;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.TrialKind;
 import rundlauf.render.Wording;
+import rundlauf.render.workbook.FormField;
 import rundlauf.render.workbook.SheetDocument;
 import rundlauf.render.workbook.SheetPage;
 import rundlauf.render.workbook.SheetView;
@@ -31,16 +34,25 @@ final class SheetViews {
   }
 
   static SheetPage page(Shelf.Placed placed, SheetState state, Wording words) {
-    TrialKind kind = TrialKind.of(state.trial());
     String name = placed.name().bench() + " / " + placed.name().trial() + " / " + state.begun();
     return new SheetPage(
         TrialLinks.base(placed),
         name,
         heading(state, words),
-        TrialForm.conditions(kind, EntryTexts.all(state.document())),
         SheetWords.reasons(words),
         SheetWords.of(words),
         SheetDocument.of(view(placed, state), words).replace("<", "\\u003c"));
+  }
+
+  /**
+   * The fields that say how a trial is taken.
+   *
+   * @param typed what was typed into them, where that was not kept
+   */
+  static List<FormField> conditions(SheetState state, Map<String, String> typed) {
+    Map<String, String> texts = new LinkedHashMap<>(EntryTexts.all(state.document()));
+    texts.putAll(typed);
+    return TrialForm.conditions(TrialKind.of(state.trial()), texts);
   }
 
   static SheetView view(Shelf.Placed placed, SheetState state) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import rundlauf.quantity.Place;
 import rundlauf.quantity.Refused;
 import rundlauf.quantity.Saying;
+import rundlauf.readings.TrialKind;
 import rundlauf.render.Charts;
 import rundlauf.render.Wording;
 import rundlauf.render.workbook.Pages;
@@ -78,8 +79,13 @@ final class TrialPages implements Group {
         shown.editions().stream()
             .map(e -> new TrialView.Edition(e.number(), e.at().toString(), e.document()))
             .toList();
+    boolean hasSheet = TrialKind.ofWord(shown.outcome().trial().kind().strip()).isPresent();
     return new TrialView(
-        TrialLinks.base(placed), struck, editions, Photos.of(placed, shown.attachments()));
+        TrialLinks.base(placed),
+        hasSheet,
+        struck,
+        editions,
+        Photos.of(placed, shown.attachments()));
   }
 
   private void figure(Context ctx) {

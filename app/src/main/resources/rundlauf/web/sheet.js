@@ -372,6 +372,10 @@
   news.addEventListener("changed", (e) => { if (Number(e.data) > now.version) refresh(); });
   news.addEventListener("open", () => { if (!reached || unsent().length) deliver(); });
 
+  // A condition that was refused is mended first; a reload leads to the sheet, not to its form again.
+  document.querySelector(".conditions [aria-invalid]")?.focus();
+  if (!location.pathname.endsWith("/sheet")) history.replaceState(null, "", base + "/sheet");
+
   show();
   deliver();
 })();

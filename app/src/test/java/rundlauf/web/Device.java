@@ -117,6 +117,15 @@ public final class Device implements AutoCloseable {
         });
   }
 
+  /** Presses what leads to another page, and waits until that is there. */
+  public void leaveBy(String selector) {
+    ask("window.isOld = true; return 1");
+    press(selector);
+    await(
+        "another page",
+        () -> (boolean) ask("return !window.isOld && document.readyState === 'complete'"));
+  }
+
   /** An element of a page that does not change by itself. */
   public WebElement find(String selector) {
     return driver.findElement(By.cssSelector(selector));

@@ -66,7 +66,9 @@ class HeldPagesTest {
 
   @Test
   void aTrialThatIsNotReducedYetSaysSo() throws Exception {
+    assertThat(body(SHRIKES_RUNOUT)).contains(SHRIKES_RUNOUT + "/sheet\"");
     assertThat(body(SHRIKES_SOUND))
+        .doesNotContain(SHRIKES_SOUND + "/sheet\"")
         .contains("Not reduced: Heard")
         .contains("this version does not reduce them");
   }

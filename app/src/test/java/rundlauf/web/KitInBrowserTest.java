@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,9 +23,6 @@ class KitInBrowserTest {
   private static final Path LOOK = Path.of("target", "look");
 
   private static final String KIT = "/bench/1/kit";
-  private static final String FIELDS =
-      "form .field input, form .field select, form .field textarea";
-
   private static OpenWorkbook workbook;
   private static Device device;
 
@@ -42,37 +37,13 @@ class KitInBrowserTest {
     workbook.close();
   }
 
-  private static String value(WebElement field) {
-    return String.valueOf(field.getDomProperty("value"));
-  }
-
-  private static void fill(Map<String, String> typed) {
-    device.ask("document.querySelector(arguments[0]).focus(); return 1", FIELDS);
-    int fields = device.all(FIELDS).size();
-    for (int i = 0; i < fields; i++) {
-      WebElement here = device.find(":focus");
-      String text = typed.getOrDefault(String.valueOf(here.getDomAttribute("name")), "");
-      if (here.getTagName().equals("select")) {
-        choose(here, text);
-      } else {
-        device.type(text);
-      }
-      device.type(Keys.TAB);
-    }
-  }
-
-  private static void choose(WebElement select, String text) {
-    for (int i = 0; i < 60 && !value(select).equals(text); i++) {
-      device.type(Keys.ARROW_DOWN);
-    }
-  }
-
   @Test
   void everyFormIsFilledByKeyboardKeptAndReadBack() {
     device.sized(Device.PHONE, false);
+    FilledForm form = new FilledForm(device, "form");
     for (KitExamples.Example example : KitExamples.all()) {
       workbook.go(KIT + "/" + example.section() + "/new");
-      fill(example.typed());
+      form.fill(example.typed());
       device.type(Keys.ENTER);
       device.await(example.toString(), () -> device.address().endsWith(KIT));
       device.all(".kit li > a").stream()
@@ -81,13 +52,9 @@ class KitInBrowserTest {
           .orElseThrow()
           .click();
       device.await("its form", () -> device.address().contains("/" + example.section() + "/"));
-      Map<String, String> kept = new LinkedHashMap<>();
-      for (WebElement field : device.all(FIELDS)) {
-        if (!value(field).isEmpty()) {
-          kept.put(field.getDomAttribute("name"), value(field));
-        }
-      }
-      assertThat(kept).as(example.toString()).containsExactlyInAnyOrderEntriesOf(example.typed());
+      assertThat(form.kept())
+          .as(example.toString())
+          .containsExactlyInAnyOrderEntriesOf(example.typed());
     }
   }
 
@@ -104,8 +71,8 @@ class KitInBrowserTest {
     assertThat(field.getDomAttribute("id")).isEqualTo("field-input");
     device.await("the focus", () -> device.find(":focus").equals(field));
     assertThat(device.text("#" + field.getDomAttribute("aria-describedby"))).contains("unit");
-    assertThat(value(field)).isEqualTo("800");
-    assertThat(value(device.find("#field-efficiency"))).isEqualTo("0.7");
+    assertThat(FilledForm.value(field)).isEqualTo("800");
+    assertThat(FilledForm.value(device.find("#field-efficiency"))).isEqualTo("0.7");
     assertThat(device.accessibilityFaults()).isEmpty();
     device.shot(LOOK.resolve("kit-refused.png"));
   }
@@ -135,14 +102,14 @@ class KitInBrowserTest {
     device.press("form button.first");
     device.await("the sentence", () -> !device.all("[role=alert]").isEmpty());
     assertThat(device.text("[role=alert]")).contains("Somebody has changed this bench");
-    assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
+    assertThat(FilledForm.value(device.find("#field-input"))).isEqualTo("310 W");
     assertThat(device.text("#field-notes-hint")).contains("Said by another.");
     assertThat(device.text("#field-input-hint")).contains("300 W");
     device.shot(LOOK.resolve("kit-newer.png"));
     device.press("form button.first");
     device.await("the list", () -> device.address().endsWith(KIT));
     workbook.go(KIT + "/spindles/2");
-    assertThat(value(device.find("#field-input"))).isEqualTo("310 W");
+    assertThat(FilledForm.value(device.find("#field-input"))).isEqualTo("310 W");
   }
 
   @Test

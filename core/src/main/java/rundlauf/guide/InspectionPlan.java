@@ -2,6 +2,7 @@ package rundlauf.guide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
 import rundlauf.readings.InspectionReadings;
@@ -16,7 +17,8 @@ final class InspectionPlan {
     List<Asked> asked = List.of(state, text("value"), text("note"));
     List<Step> steps = new ArrayList<>();
     for (SafetyItem item : SafetyItem.of(SafetyItem.Fed.UNKNOWN)) {
-      Saying prompt = Saying.of("guide-inspect", "", Arg.term(item.id()));
+      String code = "guide-inspect-" + item.when().name().toLowerCase(Locale.ROOT);
+      Saying prompt = Saying.of(code, "", Arg.term(item.id()));
       List<Given> given = List.of(new Given("item", item.id()));
       steps.add(new Step(prompt, given, asked, new Scene.Inspection(item.id())));
     }

@@ -43,6 +43,6 @@ public final class AxialReader {
     PushedTrial pushed = PushedTrial.of(trial, bench, TrialKind.AXIAL, COLUMNS);
     var pushing = new AxialPushing(pushed.columns(), pushed.force());
     List<LoadReadings.Point> points = pushed.points(pushing);
-    return pushed.with(pushed.contact(), Optional.empty(), points);
+    return pushed.with(pushed.around().contact(), Optional.empty(), points);
   }
 }

@@ -38,16 +38,13 @@ public final class GrowthReader {
     Section s = HeadReader.section(trial, TrialKind.GROWTH, "indicator", "reference");
     TrialHead head = HeadReader.read(trial, s, bench);
     DialReader dial = DialReader.read(trial.name(), s, bench);
+    Optional<String> reference = s.word("reference", "table", "base", "carriage", "mount");
     Columns columns =
         Columns.of(HeadReader.table(trial, s), List.of(TIME, LoadReader.READING, TEMPERATURE));
     columns.require(TIME);
     columns.require(LoadReader.READING);
     return new GrowthReadings(
-        head,
-        dial.limits(),
-        s.word("reference", "table", "base", "carriage", "mount"),
-        HeadReader.warmUp(s),
-        points(columns, dial));
+        head, dial.limits(), reference, HeadReader.warmUp(s), points(columns, dial));
   }
 
   private static List<GrowthReadings.Point> points(Columns columns, DialReader dial) {

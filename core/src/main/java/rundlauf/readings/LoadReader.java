@@ -43,7 +43,7 @@ public final class LoadReader {
    */
   public static LoadReadings read(Trial trial, Optional<Bench> bench) {
     PushedTrial pushed = PushedTrial.of(trial, bench, TrialKind.SIDE_LOAD, COLUMNS);
-    Optional<Quantity> contact = pushed.contact();
+    Optional<Quantity> contact = pushed.around().contact();
     var pushing = new SidePushing(pushed.columns(), pushed.force());
     var distances = LoadDistances.of(contact, pushed.points(pushing), trial.name());
     return pushed.with(distances.trial(), nose(pushed.head(), bench), distances.points());

@@ -12,9 +12,23 @@ import rundlauf.quantity.Refused;
 
 /** What is common to the trials that push a nose: the stand, the dial, the force. */
 record PushedTrial(
-    Section section, TrialHead head, DialReader dial, Columns columns, ForceReader force) {
+    TrialHead head, Around around, DialReader dial, Columns columns, ForceReader force) {
+
   /**
-   * Reads all but the points.
+   * What stands round the points.
+   *
+   * @param contact the distance of the load from the nut's face
+   */
+  record Around(
+      Optional<Quantity> contact,
+      Optional<LoadReadings.Body> body,
+      Optional<String> reference,
+      Optional<String> reaction,
+      Optional<LoadReadings.Stand> stand) {}
+
+  /**
+   * Reads all but the points; the document first, so that what it says is refused before a trial
+   * has rows.
    *
    * @throws Refused for whatever is not as it should be
    */
@@ -32,14 +46,25 @@ record PushedTrial(
             "indicator");
     TrialHead head = HeadReader.read(trial, s, bench);
     DialReader dial = DialReader.read(trial.name(), s, bench);
+    Around around = around(s, trial.name());
     Columns columns = Columns.of(HeadReader.table(trial, s), accepted);
-    return new PushedTrial(
-        s, head, dial, columns, ForceReader.read(trial.name(), s, columns, bench));
+    ForceReader force = ForceReader.read(trial.name(), s, columns, bench);
+    return new PushedTrial(head, around, dial, columns, force);
   }
 
-  /** The distance of the load from the nut's face. */
-  Optional<Quantity> contact() {
-    return section.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE);
+  private static Around around(Section s, String file) {
+    return new Around(
+        s.quantity("contact", Dimension.LENGTH, Bound.NOT_NEGATIVE),
+        s.section("body", "diameter", "modulus").map(PushedTrial::body),
+        s.word("reference", "table", "base", "carriage", "mount"),
+        s.text("reaction"),
+        StandReader.read(file, s));
+  }
+
+  private static LoadReadings.Body body(Section s) {
+    return new LoadReadings.Body(
+        s.requiredQuantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
+        s.requiredQuantity("modulus", Dimension.PRESSURE, Bound.POSITIVE));
   }
 
   /** The points in the order taken. */
@@ -47,11 +72,7 @@ record PushedTrial(
     return LoadPoints.of(columns, dial, pushing);
   }
 
-  /**
-   * The whole trial.
-   *
-   * @throws Refused for whatever is not as it should be in what stands round its points
-   */
+  /** The whole trial. */
   LoadReadings with(
       Optional<Quantity> contact,
       Optional<LoadReadings.Nose> nose,
@@ -61,17 +82,11 @@ record PushedTrial(
             dial.limits(),
             force.scale(),
             contact,
-            section.section("body", "diameter", "modulus").map(PushedTrial::body),
-            section.word("reference", "table", "base", "carriage", "mount"),
-            section.text("reaction"),
+            around.body(),
+            around.reference(),
+            around.reaction(),
             nose,
             points)
-        .withStand(StandReader.read(head.name(), section));
-  }
-
-  private static LoadReadings.Body body(Section s) {
-    return new LoadReadings.Body(
-        s.requiredQuantity("diameter", Dimension.LENGTH, Bound.POSITIVE),
-        s.requiredQuantity("modulus", Dimension.PRESSURE, Bound.POSITIVE));
+        .withStand(around.stand());
   }
 }

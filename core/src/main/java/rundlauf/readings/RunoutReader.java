@@ -51,13 +51,16 @@ public final class RunoutReader {
     Optional<Section> gauge = s.section("gauge", "diameter", "tip");
     Optional<Quantity> diameter =
         gauge.flatMap(g -> g.quantity("diameter", Dimension.LENGTH, Bound.POSITIVE));
+    Optional<Quantity> tip =
+        gauge.flatMap(g -> g.quantity("tip", Dimension.LENGTH, Bound.POSITIVE));
+    double angleLimit = angleLimit(s);
     Columns columns = Columns.of(HeadReader.table(trial, s), COLUMNS);
     return new RunoutReadings(
         head,
         dial.limits(),
         diameter.isPresent() ? OptionalDouble.of(diameter.get().si()) : OptionalDouble.empty(),
-        gauge.flatMap(g -> g.quantity("tip", Dimension.LENGTH, Bound.POSITIVE)),
-        angleLimit(s),
+        tip,
+        angleLimit,
         RunoutSweeps.of(columns, dial));
   }
 

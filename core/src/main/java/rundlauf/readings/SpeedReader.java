@@ -36,6 +36,7 @@ public final class SpeedReader {
   public static SpeedReadings read(Trial trial, Optional<Bench> bench) {
     Section s = HeadReader.section(trial, TrialKind.SPEED, "wanted");
     TrialHead head = HeadReader.read(trial, s, bench);
+    Samples wanted = wanted(s);
     Columns columns = Columns.of(HeadReader.table(trial, s), List.of(SETTING, SPEED, POWER));
     columns.require(SETTING);
     columns.require(SPEED);
@@ -46,7 +47,7 @@ public final class SpeedReader {
     Unit unit = columns.unit("setting");
     List<SpeedReadings.Point> points = new ArrayList<>();
     rows.forEach(row -> points.add(point(columns, unit, row)));
-    return new SpeedReadings(head, unit == Unit.ONE ? "" : unit.symbol(), wanted(s), points);
+    return new SpeedReadings(head, unit == Unit.ONE ? "" : unit.symbol(), wanted, points);
   }
 
   private static SpeedReadings.Point point(Columns columns, Unit unit, Table.Row row) {

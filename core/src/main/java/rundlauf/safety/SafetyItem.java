@@ -51,7 +51,7 @@ public enum SafetyItem {
   }
 
   /** What a spindle must have for an item to concern it. */
-  private enum When {
+  public enum When {
     ALWAYS,
     MAINS,
     DRIVE,
@@ -109,6 +109,11 @@ public enum SafetyItem {
   /** The items that concern a spindle so fed, in the order of the list. */
   public static List<SafetyItem> of(Fed fed) {
     return Arrays.stream(values()).filter(item -> item.concerns(fed)).toList();
+  }
+
+  /** What of its supply makes a spindle have it. */
+  public When when() {
+    return when;
   }
 
   private boolean concerns(Fed fed) {

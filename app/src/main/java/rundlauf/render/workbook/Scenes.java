@@ -111,19 +111,56 @@ final class Scenes {
 
   private String sideLoad(Scene.SideLoad scene) {
     nose();
-    double y = FACE + 44;
-    svg.line("d-line", 44, y + 36, 44, y).arrow("d-push", 44, y, AXIS - 7, y);
-    svg.line("d-line", 10, y + 36, 44, y + 36).circle("d-part", 44, y + 36, 4);
-    svg.line("d-line", 14, y + 36, 14, y + 46).box("d-solid", 6, y + 46, 16, 14);
-    svg.text("start", 28, y + 58, scene.load());
-    dial(y);
-    foot(y, TABLE);
+    lever(scene.load());
+    dial(Body.of(scene.place()));
     table();
     String where = scene.reference().isEmpty() ? "" : word("foot-" + scene.reference());
     svg.text("end", 174, TABLE - 6, where);
     compass(scene.direction());
     String degrees = Format.number(Math.round(Math.toDegrees(scene.direction()) * 10) / 10.0);
-    return svg.titled(word("side-load", Arg.of(degrees)));
+    return svg.titled(word("side-load", Arg.of(degrees), Arg.of(scene.place())));
+  }
+
+  private void lever(String load) {
+    double y = FACE + 44;
+    svg.line("d-line", 44, y + 36, 44, y).arrow("d-push", 44, y, AXIS - 7, y);
+    svg.line("d-line", 10, y + 36, 44, y + 36).circle("d-part", 44, y + 36, 4);
+    svg.line("d-line", 14, y + 36, 14, y + 46).box("d-solid", 6, y + 46, 16, 14);
+    svg.text("start", 28, y + 58, load);
+  }
+
+  /** A body that a dial touches from the right: how high, and how far from the axis. */
+  private enum Body {
+    SHANK(FACE + 44, 6),
+    NUT(FACE - 12, 19),
+    HOUSING(FACE - 36, 34),
+    MOUNT(FACE - 54, 40);
+
+    private final double y;
+    private final double from;
+
+    Body(double y, double from) {
+      this.y = y;
+      this.from = from;
+    }
+
+    /** What carries the mount is drawn as the mount is. */
+    static Body of(String place) {
+      return switch (place) {
+        case "shank" -> SHANK;
+        case "nut" -> NUT;
+        case "housing" -> HOUSING;
+        default -> MOUNT;
+      };
+    }
+  }
+
+  private void dial(Body body) {
+    if (body == Body.MOUNT) {
+      svg.box("d-part", AXIS - 40, 12, 80, 16);
+    }
+    dial(body.y, body.from);
+    foot(body.y, TABLE);
   }
 
   /** The machine from above: +X to the right, +Y away. */
@@ -205,7 +242,11 @@ final class Scenes {
 
   /** A dial whose plunger touches the pin from the right. */
   private void dial(double y) {
-    svg.line("d-line", AXIS + 6, y, AXIS + 44, y).circle("d-part", AXIS + 62, y, 18);
+    dial(y, Body.SHANK.from);
+  }
+
+  private void dial(double y, double from) {
+    svg.line("d-line", AXIS + from, y, AXIS + 44, y).circle("d-part", AXIS + 62, y, 18);
     svg.line("d-mark", AXIS + 62, y, AXIS + 71, y - 10);
   }
 

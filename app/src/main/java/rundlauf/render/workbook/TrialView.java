@@ -6,12 +6,17 @@ import java.util.List;
  * What was typed for a trial, beside its figures.
  *
  * @param base its address
+ * @param hasSheet whether readings of its kind are taken on a sheet
  * @param struck readings that were struck out
  * @param editions of its document, the oldest first
  * @param photos their addresses
  */
 public record TrialView(
-    String base, List<Struck> struck, List<Edition> editions, List<String> photos) {
+    String base,
+    boolean hasSheet,
+    List<Struck> struck,
+    List<Edition> editions,
+    List<String> photos) {
   public TrialView {
     struck = List.copyOf(struck);
     editions = List.copyOf(editions);
