@@ -24,6 +24,7 @@ import rundlauf.guide.Guide;
 import rundlauf.guide.Step;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.quantity.Figure;
 import rundlauf.quantity.Refused;
 import rundlauf.readings.Unfinished;
 import rundlauf.reduce.Reduced;
@@ -38,6 +39,7 @@ class GuideFollowedTest {
   private static final int MOST_STEPS = 400;
 
   private static final String DIAL = "setup: Heron 3 mm\nindicator: plunger dial\n";
+  private static final String TURNS = "runout, three turns";
   private static final String BODIES = "side-load, from body to body";
   private static final Map<String, String> HEADS = heads();
 
@@ -54,6 +56,7 @@ class GuideFollowedTest {
         runout
             + "intended: {positions: 6, collet: [0 deg, 90 deg, 180 deg],"
             + " shank: [0 deg, 0 deg, 90 deg]}\n");
+    heads.put(TURNS, runout + "intended: {positions: 8, turns: 3}\n");
     heads.put("side-load", "trial: side-load\n" + load + "contact: 10 mm\n");
     heads.put(
         "side-load, three ways, newtons",
@@ -106,6 +109,21 @@ class GuideFollowedTest {
     assertThat(((SideLoad) taken.reduce()).compliances().shares().entries())
         .extracting(Shares.Share::joint)
         .contains("collet");
+  }
+
+  @Test
+  void turnsReadOnTellMotionInStepFromMotionOutOfIt() {
+    Taken taken = new Taken(head(TURNS), 5);
+    taken.follow();
+    assertThat(taken.guidance().done()).isEqualTo(25);
+    assertThat(asynchronous(taken).known()).isTrue();
+    Taken once = new Taken(head("runout"), 5);
+    once.follow();
+    assertThat(asynchronous(once).known()).isFalse();
+  }
+
+  private static Figure asynchronous(Taken taken) {
+    return ((Runout) taken.reduce()).stations().get(0).form().asynchronous();
   }
 
   /** Rows off the plan and strikes lead nowhere else, and the guide comes to an end. */

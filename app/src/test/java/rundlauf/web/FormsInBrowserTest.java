@@ -34,7 +34,7 @@ class FormsInBrowserTest {
       Map.of(
           "runout",
           DIAL
-              + "|gauge.diameter=3 mm|gauge.tip=28 mm|intended.positions=6"
+              + "|gauge.diameter=3 mm|gauge.tip=28 mm|intended.positions=6|intended.turns=2"
               + "|intended.stations[]=5 mm; 20 mm|intended.clampings=2"
               + "|intended.collet[]=0 deg; 90 deg|intended.shank[]=0 deg; 0 deg",
           "side-load",

@@ -204,7 +204,13 @@ final class PushPlan {
     if (given.isEmpty()) {
       given.addAll(steps.get(0).given());
     }
-    Scene scene = steps.get(0).scene();
+    // Drawn as the step that asked for that row, if one did.
+    Scene scene =
+        steps.stream()
+            .filter(step -> Plan.answers(step, last))
+            .map(Step::scene)
+            .findFirst()
+            .orElse(steps.get(0).scene());
     return new Step(Saying.of("guide-push-more", ""), given, List.of(reading), scene);
   }
 }

@@ -30,6 +30,7 @@ final class RunoutPlan {
   private final Asked reading;
   private final TypedRows typed;
   private final int positions;
+  private final int turns;
   private final int clampings;
 
   /** Where the last row was read, as far as its table says it. */
@@ -42,6 +43,7 @@ final class RunoutPlan {
     this.reading = Readings.asked(intended, typed);
     this.typed = typed;
     this.positions = intended.positions().orElse(POSITIONS);
+    this.turns = intended.turns().orElse(1);
     this.clampings =
         Math.max(
             intended.clampings().orElse(1),
@@ -72,9 +74,10 @@ final class RunoutPlan {
   }
 
   private void sweep(int clamping, Optional<Quantity> at, boolean first) {
-    for (int i = 0; i <= positions; i++) {
+    int last = positions * turns;
+    for (int i = 0; i <= last; i++) {
       double angle = 2 * Math.PI * i / positions;
-      Saying prompt = i == 0 ? begin(clamping, at, first) : i == positions ? back() : turnTo(angle);
+      Saying prompt = i == 0 ? begin(clamping, at, first) : i == last ? back() : turnTo(angle);
       steps.add(step(prompt, clamping, at, angle));
     }
   }
@@ -123,12 +126,19 @@ final class RunoutPlan {
     return clamping <= clocks.size() ? Optional.of(clocks.get(clamping - 1)) : Optional.empty();
   }
 
+  /** As the mark shows it: from the second turn on the turn is said beside it. */
   private static Saying turnTo(double angle) {
-    return Saying.of("guide-runout-turn", "", Arg.number(Unit.DEGREE.fromSi(angle)));
+    double turned = Unit.DEGREE.fromSi(angle);
+    Arg shown = Arg.number(turned % 360);
+    return turned < 360
+        ? Saying.of("guide-runout-turn", "", shown)
+        : Saying.of("guide-runout-turn-on", "", shown, Arg.of((long) turned / 360 + 1));
   }
 
-  private static Saying back() {
-    return Saying.of("guide-runout-back", "");
+  private Saying back() {
+    return turns == 1
+        ? Saying.of("guide-runout-back", "")
+        : Saying.of("guide-runout-back-last", "", Arg.of(turns));
   }
 
   private Step step(Saying prompt, int clamping, Optional<Quantity> at, double angle) {

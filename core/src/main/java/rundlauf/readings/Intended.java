@@ -18,6 +18,7 @@ import rundlauf.quantity.Refused;
  *
  * @param reading the unit that readings are typed in: {@code div um mm thou}
  * @param positions round the turn
+ * @param turns read on, one after the other
  * @param stations where the dial touches, from the nut's face
  * @param clampings how often the tool is clamped anew
  * @param collet its clock angle in each clamping; none where it stays as it is
@@ -35,6 +36,7 @@ import rundlauf.quantity.Refused;
 public record Intended(
     Optional<String> reading,
     Optional<Integer> positions,
+    Optional<Integer> turns,
     List<Quantity> stations,
     Optional<Integer> clampings,
     List<Quantity> collet,
@@ -91,6 +93,7 @@ public record Intended(
         entry,
         "reading",
         "positions",
+        "turns",
         "stations",
         "clampings",
         "collet",
@@ -107,9 +110,11 @@ public record Intended(
   }
 
   private static Intended read(Section s, String kind) {
+    refuseManyReadings(s);
     return new Intended(
         s.word("reading", "div", "um", "mm", "thou"),
         count(s, "positions", 4),
+        count(s, "turns", 1),
         quantities(s, "stations", Dimension.LENGTH, Bound.ANY),
         count(s, "clampings", 1),
         quantities(s, "collet", Dimension.ANGLE, Bound.ANY),
@@ -123,6 +128,16 @@ public record Intended(
         IntendedWords.settings(s),
         s.quantity("for", Dimension.TIME, Bound.POSITIVE),
         s.quantity("every", Dimension.TIME, Bound.POSITIVE));
+  }
+
+  /** Turns may be many where positions are few. */
+  private static void refuseManyReadings(Section s) {
+    int positions = count(s, "positions", 4).orElse(4);
+    int turns = count(s, "turns", 1).orElse(1);
+    if (positions * turns > MOST) {
+      throw Refused.at(
+          s.place("turns"), "intended-many-turns", Arg.of(turns), Arg.of(positions), Arg.of(MOST));
+    }
   }
 
   private static Optional<Integer> count(Section s, String name, int least) {

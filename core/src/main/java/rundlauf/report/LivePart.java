@@ -9,6 +9,7 @@ import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
+import rundlauf.readings.LoadReadings.Point;
 import rundlauf.readings.RunoutReadings;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
@@ -74,6 +75,7 @@ public final class LivePart {
     blocks.add(figures(sheet, main));
     limit(sheet, main).ifPresent(blocks::add);
     chart(sheet, reduced).ifPresent(blocks::add);
+    joints(sheet, reduced).ifPresent(blocks::add);
     TrialPart.addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
     return blocks;
   }
@@ -125,6 +127,14 @@ public final class LivePart {
       }
     }
     return Optional.empty();
+  }
+
+  /** Which joint gives way, once the dial has gone from one body to another. */
+  private static Optional<Chart> joints(Sheet sheet, Reduced reduced) {
+    return reduced instanceof SideLoad load
+            && load.readings().points().stream().map(Point::place).distinct().count() > 1
+        ? SharesChart.of(sheet, load.compliances().shares())
+        : Optional.empty();
   }
 
   private static Optional<Chart> chart(Sheet sheet, Reduced reduced) {

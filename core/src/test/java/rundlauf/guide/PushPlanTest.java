@@ -98,6 +98,9 @@ class PushPlanTest {
             Arg.term("behind"),
             Arg.of(0.01, Unit.MILLIMETRE));
     assertThat(((Scene.SideLoad) steps.get(3).scene()).place()).isEqualTo("nut");
+    Step more = following("side-load", meant).take(4).guidance().more();
+    assertThat(Followed.given(more, "place")).isEqualTo("nut");
+    assertThat(((Scene.SideLoad) more.scene()).place()).isEqualTo("nut");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package rundlauf.guide;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static rundlauf.bench.Typed.fields;
 import static rundlauf.bench.Typed.items;
@@ -11,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rundlauf.bench.Entry;
+import rundlauf.quantity.Arg;
+import rundlauf.quantity.Unit;
 
 /** The steps of a runout trial. */
 class RunoutPlanTest {
@@ -36,6 +39,37 @@ class RunoutPlanTest {
     assertThat(steps.get(0).asked()).extracting(Asked::column).containsExactly("reading_um");
     assertThat(((Scene.Runout) steps.get(3).scene()).angle())
         .isCloseTo(0.75 * Math.PI, within(1e-15));
+  }
+
+  @Test
+  void goesOnThroughTheTurnsThatWereMeant() {
+    List<Step> steps = following("positions", "4", "turns", "2").all();
+    assertThat(Followed.given(steps, "angle_deg"))
+        .containsExactly("0", "90", "180", "270", "360", "450", "540", "630", "720");
+    assertThat(Followed.prompts(steps).subList(3, 9))
+        .containsExactly(
+            "guide-runout-turn",
+            "guide-runout-turn-on",
+            "guide-runout-turn-on",
+            "guide-runout-turn-on",
+            "guide-runout-turn-on",
+            "guide-runout-back-last");
+    assertThat(steps.get(5).prompt().args()).containsExactly(Arg.number(90), Arg.of(2));
+    assertThatThrownBy(() -> following("positions", "8", "turns", "51").next())
+        .hasMessageStartingWith("intended-many-turns");
+  }
+
+  @Test
+  void saysHowTheMarksStandFromTheFirstClampingOn() {
+    List<Step> steps =
+        following("positions", "4", "collet", list("10 deg", "100 deg"), "stations", list("5 mm"))
+            .all();
+    assertThat(steps.get(0).prompt().code()).isEqualTo("guide-runout-begin-at-turned");
+    assertThat(steps.get(0).prompt().args())
+        .containsExactly(Arg.of(0.005, Unit.MILLIMETRE), Arg.number(10), Arg.number(0));
+    assertThat(steps.get(5).prompt().code()).isEqualTo("guide-runout-clamp-turned");
+    assertThat(following("shank", list("0 deg")).next().prompt().code())
+        .isEqualTo("guide-runout-begin-turned");
   }
 
   @Test

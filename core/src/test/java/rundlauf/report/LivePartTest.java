@@ -4,14 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static rundlauf.bench.Typed.fields;
 import static rundlauf.bench.Typed.trial;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import rundlauf.bench.Entry;
 import rundlauf.bench.Trial;
 import rundlauf.maths.Draws;
 import rundlauf.maths.Work;
+import rundlauf.readings.LoadReader;
 import rundlauf.readings.RunoutReader;
 import rundlauf.reduce.runout.Runout;
 import rundlauf.reduce.runout.RunoutReduction;
+import rundlauf.reduce.sideload.SideLoad;
+import rundlauf.reduce.sideload.SideLoadReduction;
 
 /** What a trial tells while it is taken; invented readings. */
 class LivePartTest {
@@ -37,5 +43,29 @@ class LivePartTest {
     Table told = (Table) LivePart.of(outcome, Optional.empty(), Optional.empty()).blocks().get(0);
     assertThat(((Cell.Shown) told.rows().get(0).cells().get(1)).figure())
         .isSameAs(runout.stations().get(1).tir());
+  }
+
+  @Test
+  void ofASideLoadItDrawsTheJointsOnceTheDialWasMoved() {
+    String[] shank = {"shank, 10, 0, 0", "shank, 10, 5, 2", "shank, 10, 10, 4"};
+    String[] nut = {"nut, -1, 0, 0", "nut, -1, 5, 1", "nut, -1, 10, 2"};
+    assertThat(charts(shank)).noneMatch(ShareBars.class::isInstance);
+    String[] both = Stream.of(shank, nut).flatMap(Stream::of).toArray(String[]::new);
+    assertThat(charts(both)).hasSize(2).anyMatch(ShareBars.class::isInstance);
+  }
+
+  private static List<Block> charts(String... rows) {
+    Entry dial = fields("division", "0.01 mm");
+    String[] table =
+        Stream.concat(Stream.of("place, at_mm, load_N, reading_div"), Stream.of(rows))
+            .toArray(String[]::new);
+    Trial trial = trial(fields("trial", "side-load", "contact", "10 mm", "indicator", dial), table);
+    SideLoad load =
+        SideLoadReduction.reduce(
+            LoadReader.read(trial, Optional.empty()), Draws.DEFAULT, Work.sequential());
+    var outcome = new Outcome.Figures(trial, load);
+    return LivePart.of(outcome, Optional.empty(), Optional.empty()).blocks().stream()
+        .filter(Chart.class::isInstance)
+        .toList();
   }
 }

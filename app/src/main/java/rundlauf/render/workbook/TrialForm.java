@@ -93,6 +93,7 @@ public final class TrialForm {
     needed("gauge.diameter", List.of());
     free("gauge.tip");
     free("intended.positions");
+    free("intended.turns");
     free("intended.stations[]");
     free("intended.clampings");
     free("intended.collet[]");
