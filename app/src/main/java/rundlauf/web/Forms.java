@@ -1,7 +1,6 @@
 package rundlauf.web;
 
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -66,7 +65,7 @@ final class Forms {
     try {
       asked.run();
     } catch (Refused refused) {
-      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      ctx.status(Refusals.status(refused));
       again.accept(refused);
     }
   }

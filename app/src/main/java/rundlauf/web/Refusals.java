@@ -40,7 +40,8 @@ final class Refusals {
     routes.error(404, "*", ctx -> http(ctx, 404));
   }
 
-  private static int status(Refused refused) {
+  /** The status of an answer that refuses. */
+  static int status(Refused refused) {
     String code = refused.saying().code();
     if (NOT_NOW.contains(code)) {
       return 503;
