@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import rundlauf.bench.Entry;
 import rundlauf.bench.RowColumns;
 import rundlauf.bench.Section;
@@ -26,14 +25,8 @@ import rundlauf.readings.TouchedBody;
  * be taken at several distances, and with the dial on several bodies.
  */
 final class PushPlan {
-  /** Our choice, because three loads tell bending from play and one does not. */
-  private static final List<Integer> COUNTS = List.of(0, 1, 2, 3);
-
   /** Both ways, because only opposite pushes tell the play. */
   private static final List<String> SIDES = List.of("0 deg", "180 deg");
-
-  /** A load that the plan asks for: a column, the cell's text, and how it is said. */
-  private record Load(String column, String text, Arg said, boolean none) {}
 
   /** Where the load pushes and what the dial touches, as far as either was meant. */
   private record Standing(Optional<Quantity> contact, Optional<TouchedBody> touched) {}
@@ -91,35 +84,14 @@ final class PushPlan {
   }
 
   private void loop(Standing standing, String direction, boolean moved) {
-    List<Load> loads = loads();
+    List<PushLoad> loads = PushLoad.rising(intended);
     for (int i = 0; i < loads.size(); i++) {
-      Saying prompt = i == 0 ? rest(standing, direction, moved) : on(loads.get(i));
+      Saying prompt = i == 0 ? rest(standing, direction, moved) : loads.get(i).on();
       add(standing, direction, loads.get(i), "up", prompt);
     }
     for (int i = loads.size() - 2; i >= 0; i--) {
-      add(standing, direction, loads.get(i), "down", off(loads.get(i)));
+      add(standing, direction, loads.get(i), "down", loads.get(i).off());
     }
-  }
-
-  private List<Load> loads() {
-    if (!intended.loads().isEmpty()) {
-      Stream<Double> forces = intended.loads().stream().map(Quantity::si);
-      return rising(forces, 0.0).map(PushPlan::force).toList();
-    }
-    List<Integer> counts = intended.counts().isEmpty() ? COUNTS : intended.counts();
-    return rising(counts.stream(), 0)
-        .map(n -> new Load("count", Integer.toString(n), Arg.of(n), n == 0))
-        .toList();
-  }
-
-  /** From nothing up, whichever way they were written down. */
-  private static <T extends Comparable<T>> Stream<T> rising(Stream<T> loads, T none) {
-    return Stream.concat(Stream.of(none), loads).distinct().sorted();
-  }
-
-  private static Load force(double newtons) {
-    String text = Format.number(Unit.NEWTON.fromSi(newtons));
-    return new Load("load_N", text, Arg.of(newtons, Unit.NEWTON), newtons == 0);
   }
 
   private Saying rest(Standing standing, String direction, boolean moved) {
@@ -146,20 +118,8 @@ final class PushPlan {
     return List.of(Arg.of(touched.body()), Arg.of(Math.abs(touched.at()), Unit.MILLIMETRE), side);
   }
 
-  private static Saying on(Load load) {
-    String code = load.column().equals("count") ? "guide-push-on" : "guide-push-with";
-    return Saying.of(code, "", load.said());
-  }
-
-  private static Saying off(Load load) {
-    if (load.none()) {
-      return Saying.of("guide-push-off-all", "");
-    }
-    String code = load.column().equals("count") ? "guide-push-off" : "guide-push-back-to";
-    return Saying.of(code, "", load.said());
-  }
-
-  private void add(Standing standing, String direction, Load load, String branch, Saying prompt) {
+  private void add(
+      Standing standing, String direction, PushLoad load, String branch, Saying prompt) {
     List<Given> given = new ArrayList<>();
     standing.contact().ifPresent(at -> given.add(typed.length("contact", at.si())));
     standing.touched().ifPresent(t -> given.add(typed.length("at", t.at())));
