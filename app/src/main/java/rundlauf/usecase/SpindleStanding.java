@@ -79,13 +79,18 @@ public final class SpindleStanding {
     List<Inspection> all = new ArrayList<>();
     for (String trial : new TreeSet<>(benches.trials(bench))) {
       var name = new TrialName(bench, trial);
-      if (kind(name).equals(TrialKind.INSPECTION.word())
+      if (isInspection(name)
           && results.outcome(name) instanceof Outcome.Figures figures
           && figures.reduced() instanceof Inspection inspection) {
         all.add(inspection);
       }
     }
     return all;
+  }
+
+  /** Whether a trial is one of those by which spindles stand as they do. */
+  public boolean isInspection(TrialName trial) {
+    return kind(trial).equals(TrialKind.INSPECTION.word());
   }
 
   private String kind(TrialName trial) {

@@ -8,7 +8,10 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import rundlauf.usecase.TrialName;
 
-/** Tells every device that has a sheet open when something was added to its trial. */
+/**
+ * Tells every device that has a sheet open when something was added to its trial, or when a spindle
+ * may stand otherwise than before.
+ */
 final class SheetNews {
   private final Map<TrialName, List<Listener>> open = new ConcurrentHashMap<>();
 
@@ -34,9 +37,19 @@ final class SheetNews {
   }
 
   void changed(TrialName trial, int version) {
-    for (Listener listener : open.getOrDefault(trial, List.of())) {
+    tell(open.getOrDefault(trial, List.of()), "changed", Integer.toString(version));
+  }
+
+  /** An inspection has changed: whoever is about to power a spindle must know at once. */
+  void inspected() {
+    // an event without data would not arrive
+    open.values().forEach(listening -> tell(listening, "inspected", "now"));
+  }
+
+  private static void tell(List<Listener> listening, String event, String data) {
+    for (Listener listener : listening) {
       if (listener.stays().getAsBoolean()) {
-        listener.client().sendEvent("changed", Integer.toString(version));
+        listener.client().sendEvent(event, data);
       } else {
         listener.client().close();
       }

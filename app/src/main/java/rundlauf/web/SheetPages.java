@@ -115,6 +115,9 @@ final class SheetPages implements Group {
     if (news.isOpen(placed.name())) {
       news.changed(placed.name(), cases.showSheet().version(placed.name()));
     }
+    if (cases.standing().isInspection(placed.name())) {
+      news.inspected();
+    }
   }
 
   private static String body(Context ctx) {

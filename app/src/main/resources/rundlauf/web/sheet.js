@@ -370,6 +370,7 @@
 
   const news = new EventSource(base + "/sheet/events");
   news.addEventListener("changed", (e) => { if (Number(e.data) > now.version) refresh(); });
+  news.addEventListener("inspected", refresh); // a spindle may be held now
   news.addEventListener("open", () => { if (!reached || unsent().length) deliver(); });
 
   // A condition that was refused is mended first; a reload leads to the sheet, not to its form again.

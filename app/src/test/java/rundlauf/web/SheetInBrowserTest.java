@@ -218,6 +218,19 @@ class SheetInBrowserTest {
   }
 
   @Test
+  void aFaultThatAnotherDeviceFindsIsToldAtOnce() {
+    OpenSheet sheet = runout(1);
+    assertThat(phone.text("#standing")).isEmpty();
+    try (Device desk = Device.open(folder.resolve("desk"))) {
+      desk.go(sheet.trial().replaceFirst("/trial/.*", "/trial/new/inspection"));
+      OpenSheet.begin(desk, Map.of("setup", "Heron 3 mm"));
+      desk.press("#fields input[value='fault']");
+      desk.type(Keys.ENTER);
+      phone.await("the hold", () -> phone.text("#standing").contains("Heron must not be powered"));
+    }
+  }
+
+  @Test
   void whatCannotBeReadIsRefusedAtTheFieldAndStandsThereStill() {
     OpenSheet sheet = runout(1);
     phone.enter("1.55");
