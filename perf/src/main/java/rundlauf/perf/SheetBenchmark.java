@@ -1,12 +1,17 @@
 package rundlauf.perf;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -17,6 +22,7 @@ import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -40,10 +46,31 @@ import rundlauf.usecase.TrialName;
 @Measurement(iterations = 3, time = 10)
 @Fork(1)
 public class SheetBenchmark {
-  private static final String HEAD =
-      "trial: runout\nsetup: Heron 3 mm\nindicator: plunger dial\n"
-          + "gauge: {diameter: 3 mm, tip: 28 mm}\n"
-          + "intended: {stations: [5 mm, 20 mm]}\n";
+  private static final String DIAL = "setup: Heron 3 mm\nindicator: plunger dial\n";
+  private static final String RUNOUT =
+      "trial: runout\n" + DIAL + "gauge: {diameter: 3 mm, tip: 28 mm}\n";
+  private static final String TWO_HEIGHTS = RUNOUT + "intended: {stations: [5 mm, 20 mm]}\n";
+
+  /** Trials by the name of their benchmark. Invented. */
+  private static final Map<String, String> TRIALS =
+      Map.of(
+          "two-heights",
+          TWO_HEIGHTS,
+          "three-turns",
+          RUNOUT + "intended: {turns: 3}\n",
+          "marks-turned",
+          RUNOUT
+              + "intended: {stations: [5 mm], collet: [0 deg, 180 deg, 90 deg, 270 deg],"
+              + " shank: [0 deg, 90 deg, 180 deg, 180 deg]}\n",
+          "nine-sweeps",
+          RUNOUT + "intended: {stations: [5 mm, 15 mm, 25 mm], clampings: 3}\n",
+          "from-body-to-body",
+          "trial: side-load\n"
+              + DIAL
+              + "load: brass lever\ncontact: 10 mm\nreference: table\n"
+              + "body: {diameter: 3 mm, modulus: 210 GPa}\n"
+              + "intended: {counts: [0, 2, 4], places: [shank 10 mm, nut -1 mm, nut -12 mm,"
+              + " housing -20 mm, housing -30 mm]}\n");
 
   private final AtomicInteger begun = new AtomicInteger();
   private Path folder = Path.of("");
@@ -79,11 +106,15 @@ public class SheetBenchmark {
   }
 
   /** A new sheet; its number. */
-  private synchronized int begin() {
+  private synchronized int begin(String trial) {
     var name = new TrialName(bench, String.format("sheet-%06d.yaml", begun.incrementAndGet()));
-    store.orElseThrow().benches().keepTrial(name, HEAD);
+    store.orElseThrow().benches().keepTrial(name, trial);
     List<String> all = store.orElseThrow().benches().trials(bench);
     return all.indexOf(name.trial()) + 1;
+  }
+
+  private SheetClient client() {
+    return new SheetClient(running.orElseThrow().address().replaceFirst("/$", ""));
   }
 
   /** A hand at a sheet: two sweeps of eight positions and the mark again, then the next sheet. */
@@ -96,27 +127,83 @@ public class SheetBenchmark {
 
     @Setup(Level.Trial)
     public void open(SheetBenchmark workbook) {
-      String address = workbook.running.orElseThrow().address();
-      client = Optional.of(new SheetClient(address.replaceFirst("/$", "")));
-      sheet = workbook.begin();
+      client = Optional.of(workbook.client());
+      sheet = workbook.begin(TWO_HEIGHTS);
     }
 
     private void take(SheetBenchmark workbook) {
       if (taken == 2 * SWEEP) {
-        sheet = workbook.begin();
+        sheet = workbook.begin(TWO_HEIGHTS);
         taken = 0;
       }
-      int position = taken % SWEEP;
-      long divisions = Math.round(3 * Math.cos(Math.PI * position / 4) + 0.2 + taken / SWEEP);
-      client
-          .orElseThrow()
-          .reading(
-              sheet,
-              "key" + taken,
+      int angle = 45 * (taken % SWEEP);
+      String reading = reading(3 * Math.cos(Math.toRadians(angle)) + 0.2 + taken / SWEEP);
+      Map<String, String> cells =
+          Map.of(
+              "station_mm",
               taken < SWEEP ? "5" : "20",
-              Integer.toString(45 * position),
-              Long.toString(10 * divisions));
+              "angle_deg",
+              Integer.toString(angle),
+              "reading_um",
+              reading);
+      client.orElseThrow().reading(sheet, "key" + taken, cells);
       taken++;
+    }
+  }
+
+  /** On the steps of a dial of 0.01 mm. */
+  private static String reading(double divisions) {
+    return Long.toString(10 * Math.round(divisions));
+  }
+
+  /** A hand that does what its sheet says, and begins the next when that is at its end. */
+  @State(Scope.Thread)
+  public static class GuidedHand {
+    @Param({"two-heights", "three-turns", "marks-turned", "nine-sweeps", "from-body-to-body"})
+    public String trial = "";
+
+    private final Random scatter = new Random(1);
+    private Optional<SheetClient> client = Optional.empty();
+    private JsonNode now = MissingNode.getInstance();
+    private int sheet;
+    private int taken;
+
+    @Setup(Level.Trial)
+    public void open(SheetBenchmark workbook) {
+      client = Optional.of(workbook.client());
+    }
+
+    /** Outside what is measured. */
+    @Setup(Level.Invocation)
+    public void beginWhereTheLastIsDone(SheetBenchmark workbook) {
+      if (now.path("steps").isEmpty()) {
+        sheet = workbook.begin(String.valueOf(TRIALS.get(trial)));
+        now = client.orElseThrow().now(sheet);
+      }
+    }
+
+    private JsonNode take() {
+      Map<String, String> cells = new LinkedHashMap<>();
+      now.path("steps")
+          .path(0)
+          .path("given")
+          .forEach(g -> cells.put(g.path("column").asText(), g.path("text").asText()));
+      cells.put("reading_um", reading(truth(cells) + 0.3 * scatter.nextGaussian()));
+      client.orElseThrow().reading(sheet, "key" + taken++, cells);
+      now = client.orElseThrow().now(sheet);
+      return now;
+    }
+
+    private static double truth(Map<String, String> cells) {
+      if (cells.containsKey("angle_deg")) {
+        return 3 * Math.cos(Math.toRadians(number(cells, "angle_deg")));
+      }
+      double toward = number(cells, "direction_deg") < 90 ? 1 : -1;
+      return toward * number(cells, "count") * (1.5 + number(cells, "at_mm") / 50);
+    }
+
+    private static double number(Map<String, String> cells, String column) {
+      return Double.parseDouble(cells.getOrDefault(column, "0"));
     }
   }
 
@@ -124,9 +211,8 @@ public class SheetBenchmark {
   @Benchmark
   @BenchmarkMode(Mode.SampleTime)
   @OutputTimeUnit(TimeUnit.MILLISECONDS)
-  public String readingAndFigures(Hand hand) {
-    hand.take(this);
-    return hand.client.orElseThrow().now(hand.sheet);
+  public JsonNode readingAndFigures(GuidedHand hand) {
+    return hand.take();
   }
 
   /** Readings acknowledged, twenty sheets at once. */

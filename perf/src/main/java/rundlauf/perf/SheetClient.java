@@ -1,17 +1,25 @@
 package rundlauf.perf;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A device with a sheet open, as far as its requests go. */
 final class SheetClient {
   private static final Pattern TOKEN = Pattern.compile("rundlauf-token\" content=\"([0-9a-f]+)");
+
+  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final String base;
@@ -32,19 +40,21 @@ final class SheetClient {
     this.cookie = page.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
   }
 
-  /** Sends a row of a runout trial until it is acknowledged. */
-  void reading(int trial, String key, String station, String angle, String reading) {
-    String body =
-        "{\"key\": \"%s\", \"cells\": [{\"column\": \"station_mm\", \"text\": \"%s\"},"
-            + " {\"column\": \"angle_deg\", \"text\": \"%s\"},"
-            + " {\"column\": \"reading_um\", \"text\": \"%s\"}]}";
-    String sent = String.format(body, key, station, angle, reading);
-    ok(send(to(trial, "/readings").POST(HttpRequest.BodyPublishers.ofString(sent))));
+  /** Sends a row, its cells by column, until it is acknowledged. */
+  void reading(int trial, String key, Map<String, String> cells) {
+    ObjectNode sent = JSON.createObjectNode().put("key", key);
+    ArrayNode row = sent.putArray("cells");
+    cells.forEach((column, text) -> row.addObject().put("column", column).put("text", text));
+    ok(send(to(trial, "/readings").POST(BodyPublishers.ofString(sent.toString()))));
   }
 
   /** What the sheet shows now: its figures, its plot, its steps. */
-  String now(int trial) {
-    return ok(send(to(trial, "/sheet/now")));
+  JsonNode now(int trial) {
+    try {
+      return JSON.readTree(ok(send(to(trial, "/sheet/now"))));
+    } catch (IOException broken) {
+      throw new IllegalStateException(broken);
+    }
   }
 
   private HttpRequest.Builder to(int trial, String end) {
