@@ -3,6 +3,7 @@ package rundlauf.usecase;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -176,6 +177,23 @@ class GuideFollowedTest {
     assertThat(agreed / (double) asked).isGreaterThan(0.6);
   }
 
+  /** Readings on other bodies do not better the stiffness, so they do not make it enough. */
+  @Test
+  void countsOnlyReadingsThatTellTheStiffness() {
+    Set<Boolean> said = new HashSet<>();
+    for (int repeats : List.of(1, 6)) {
+      String head = head(BODIES).replace("intended: {", "intended: {repeats: " + repeats + ", ");
+      Taken bodies = new Taken(head, repeats);
+      Taken shank =
+          new Taken(head.replaceFirst("places: \\[.*]", "places: [shank 10 mm]"), repeats);
+      bodies.follow();
+      shank.follow();
+      assertThat(bodies.enough()).as("repeats " + repeats).isEqualTo(shank.enough());
+      said.add(shank.enough());
+    }
+    assertThat(said).containsExactlyInAnyOrder(true, false);
+  }
+
   private static double uncertainty(Reduced reduced) {
     return ((Runout) reduced).stations().get(0).tir().estimate().orElseThrow().u();
   }
@@ -265,8 +283,22 @@ class GuideFollowedTest {
         case "power_W" -> 40;
         case "temperature_degC" -> 20 + first / 10;
         case "setting" -> 1 + rows.size();
-        default -> head.contains("runout") ? 3 * Math.cos(Math.toRadians(first)) : first / 3;
+        default -> head.contains("runout") ? 3 * Math.cos(Math.toRadians(first)) : pushed(step);
       };
+    }
+
+    /** A nose that gives way less the farther in it is touched. */
+    private static double pushed(Step step) {
+      Map<String, String> given = new LinkedHashMap<>();
+      step.given().forEach(g -> given.put(g.column(), g.text()));
+      double load = given(given, "count") + given(given, "load_N") / 7;
+      boolean back = "pull".equals(given.get("direction"));
+      double along = back ? -1 : Math.cos(Math.toRadians(given(given, "direction_deg")));
+      return along * load * (1.5 + given(given, "at_mm") / 50);
+    }
+
+    private static double given(Map<String, String> cells, String column) {
+      return number(cells.getOrDefault(column, "0"));
     }
 
     private static double number(String text) {

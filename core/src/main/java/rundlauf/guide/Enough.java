@@ -5,6 +5,7 @@ import java.util.Optional;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Figure;
 import rundlauf.quantity.Saying;
+import rundlauf.readings.LoadReadings.Point;
 import rundlauf.reduce.Reduced;
 import rundlauf.reduce.axial.Axial;
 import rundlauf.reduce.growth.Growth;
@@ -29,15 +30,12 @@ final class Enough {
    * A saying where four more readings would lessen the standard uncertainty by less than a tenth:
    * the part of its variance that averages out, s, falls by n/(n+4).
    *
-   * @param taken how many readings the trial has; of a runout those of its last sweep count, n
+   * @param taken how many readings the trial has; of a runout those of its last sweep count, of a
+   *     side load those with load and dial where the stiffness is told, n
    */
   static Optional<Saying> of(Optional<Reduced> soFar, int taken) {
     Optional<Figure> main = soFar.flatMap(Enough::main).filter(Figure::known);
-    int n =
-        soFar
-            .filter(Runout.class::isInstance)
-            .map(r -> ((Runout) r).last().sweep().reading().size())
-            .orElse(taken);
+    int n = soFar.map(reduced -> behind(reduced, taken)).orElse(taken);
     if (main.isEmpty() || n == 0) {
       return Optional.empty();
     }
@@ -46,6 +44,23 @@ final class Enough {
     return 1 - after < LEAST_GAIN
         ? Optional.of(Saying.of("guide-enough", "", Arg.of(MORE)))
         : Optional.empty();
+  }
+
+  /** How many readings the main figure is told by. */
+  private static int behind(Reduced reduced, int taken) {
+    if (reduced instanceof Runout runout) {
+      return runout.last().sweep().reading().size();
+    }
+    return reduced instanceof SideLoad load ? atOnePlace(load.readings().points()) : taken;
+  }
+
+  private static int atOnePlace(List<Point> points) {
+    Point first = points.stream().filter(p -> p.load() > 0).findFirst().orElse(points.get(0));
+    return (int)
+        points.stream()
+            .filter(p -> p.place().equals(first.place()))
+            .filter(p -> p.at().equals(first.at()) && p.contact().equals(first.contact()))
+            .count();
   }
 
   private static Optional<Figure> main(Reduced reduced) {
