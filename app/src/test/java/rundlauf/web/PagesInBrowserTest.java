@@ -88,5 +88,7 @@ class PagesInBrowserTest {
     device.press("a[href$='path=axis.tip.tir']");
     device.await("its page", () -> device.address().endsWith(FIGURE));
     assertThat(device.text("h1")).startsWith("TIR at the tip");
+    device.press(".folded:has(tbody tr) summary");
+    assertThat(device.all(".folded[open] tbody tr")).hasSize(81);
   }
 }

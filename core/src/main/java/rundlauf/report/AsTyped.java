@@ -3,6 +3,7 @@ package rundlauf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
 import rundlauf.quantity.Saying;
@@ -38,7 +39,7 @@ final class AsTyped {
     blocks.add(new Remarks(Remarks.Tone.NOTE, List.of(Remarks.Remark.of(back))));
     Saying caption = Saying.of("report-fields-caption", "", Arg.of(fields.size()));
     blocks.add(new Table(caption, columns, fields, Table.Kind.READINGS, true));
-    trial.readings().ifPresent(table -> blocks.add(readings(sheet, table)));
+    readings(sheet).ifPresent(blocks::add);
     Saying heading = Saying.of("report-file", "", Arg.of(sheet.file()));
     return Section.of(sheet.readings(), heading, blocks);
   }
@@ -57,6 +58,11 @@ final class AsTyped {
         flatten(path + "[" + i + "]", items.items().get(i), rows);
       }
     }
+  }
+
+  /** The rows as they were typed, folded; none of a trial without a table. */
+  static Optional<Block> readings(Sheet sheet) {
+    return sheet.outcome().trial().readings().map(table -> readings(sheet, table));
   }
 
   private static Block readings(Sheet sheet, rundlauf.bench.Table table) {

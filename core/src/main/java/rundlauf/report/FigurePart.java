@@ -47,6 +47,7 @@ public final class FigurePart {
     Reduced reduced = sheet.reduced().orElseThrow();
     TrialPart.addRemarks(Tone.CAUTION, reduced.cautions(), blocks);
     TrialPart.addRemarks(Tone.ADVICE, reduced.advice(), blocks);
+    AsTyped.readings(sheet).ifPresent(blocks::add);
     return Section.of("figure", Saying.of("figure-how-sure", ""), blocks);
   }
 
