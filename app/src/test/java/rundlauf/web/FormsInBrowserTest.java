@@ -165,13 +165,19 @@ class FormsInBrowserTest {
     typed.put("stand.moved", "2");
     FilledForm taken = new FilledForm(device, "form.conditions");
     taken.fill(typed);
-    send("form.conditions", sheet); // a reload leads to the sheet
+    send("form.conditions", sheet);
     assertThat(device.text("#field-stand-moved-hint")).contains("unit");
     assertThat(device.ask("return document.activeElement.id")).isEqualTo("field-stand-moved");
     assertThat(taken.kept()).containsExactlyInAnyOrderEntriesOf(typed);
     assertThat(device.accessibilityFaults()).isEmpty();
     device.ask("document.getElementById('field-stand-moved').value = '2 um'; return 1");
     send("form.conditions", sheet);
+    assertThat(taken.kept()).containsEntry("stand.moved", "2 um");
+    device.fill("stand.moved", "2");
+    send("form.conditions", sheet);
+    assertThat(device.all("[aria-invalid]")).hasSize(1);
+    device.ask("location.reload(); return 1");
+    device.await("the sheet", () -> device.all("[aria-invalid]").isEmpty());
     assertThat(taken.kept()).containsEntry("stand.moved", "2 um");
   }
 
