@@ -77,7 +77,7 @@ final class RunoutPlan {
     int last = positions * turns;
     for (int i = 0; i <= last; i++) {
       double angle = 2 * Math.PI * i / positions;
-      Saying prompt = i == 0 ? begin(clamping, at, first) : i == last ? back() : turnTo(angle);
+      Saying prompt = i == 0 ? begin(clamping, at, first) : i == last ? back() : turnTo(i);
       steps.add(step(prompt, clamping, at, angle));
     }
   }
@@ -127,12 +127,16 @@ final class RunoutPlan {
   }
 
   /** As the mark shows it: from the second turn on the turn is said beside it. */
-  private static Saying turnTo(double angle) {
-    double turned = Unit.DEGREE.fromSi(angle);
-    Arg shown = Arg.number(turned % 360);
-    return turned < 360
-        ? Saying.of("guide-runout-turn", "", shown)
-        : Saying.of("guide-runout-turn-on", "", shown, Arg.of((long) turned / 360 + 1));
+  private Saying turnTo(int position) {
+    double degrees = 360.0 * (position % positions) / positions;
+    return position < positions
+        ? turnTo(degrees)
+        : Saying.of(
+            "guide-runout-turn-on", "", Arg.number(degrees), Arg.of(position / positions + 1));
+  }
+
+  private static Saying turnTo(double degrees) {
+    return Saying.of("guide-runout-turn", "", Arg.number(degrees));
   }
 
   private Saying back() {
@@ -175,7 +179,7 @@ final class RunoutPlan {
     given.add(new Given(ANGLE, Format.number(next)));
     double angle = Unit.DEGREE.toSi(next);
     Scene scene = new Scene.Runout(angle, OptionalDouble.empty());
-    return new Step(turnTo(angle), given, List.of(reading), scene);
+    return new Step(turnTo(next), given, List.of(reading), scene);
   }
 
   /** A trial of swings goes on with swings: it may not have readings beside them. */

@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rundlauf.bench.Entry;
 import rundlauf.quantity.Arg;
+import rundlauf.quantity.Saying;
 import rundlauf.quantity.Unit;
 
 /** The steps of a runout trial. */
@@ -55,6 +56,12 @@ class RunoutPlanTest {
             "guide-runout-turn-on",
             "guide-runout-back-last");
     assertThat(steps.get(5).prompt().args()).containsExactly(Arg.number(90), Arg.of(2));
+    // 13 times a thirteenth is not a whole turn in floating point
+    Saying second = following("positions", "13", "turns", "2").all().get(13).prompt();
+    assertThat(second.code()).isEqualTo("guide-runout-turn-on");
+    assertThat(second.args()).containsExactly(Arg.number(0), Arg.of(2));
+    assertThat(following("positions", "11", "turns", "2").all().get(11).prompt().args())
+        .containsExactly(Arg.number(0), Arg.of(2));
     assertThatThrownBy(() -> following("positions", "8", "turns", "51").next())
         .hasMessageStartingWith("intended-many-turns");
   }
